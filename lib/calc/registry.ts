@@ -1,0 +1,24 @@
+// Every formula of the library, shelf by shelf. The laws suite and the handbook page walk this list.
+import type { AnyFormula } from './formula';
+import { gearsFormulas } from './gears/formulas';
+
+/** The branches of engineering that the library covers. */
+export type Shelf = 'gears' | 'motor' | 'supply' | 'thermal' | 'motion' | 'sensor' | 'statics' | 'hazard';
+
+/** A complete record: the compiler names a shelf that has no list. */
+export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
+  gears: gearsFormulas,
+  motor: [],
+  supply: [],
+  thermal: [],
+  motion: [],
+  sensor: [],
+  statics: [],
+  hazard: [],
+};
+
+/** All formulas in the order of the shelves. */
+export const allFormulas: readonly AnyFormula[] = Object.values(formulasByShelf).flat();
+
+/** A formula by its key, e.g. `gears.rootStress`, as worked sheets name it. */
+export const formulaByKey: ReadonlyMap<string, AnyFormula> = new Map(allFormulas.map((f) => [f.key, f]));
