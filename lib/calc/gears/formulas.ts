@@ -1,4 +1,19 @@
 // The gears shelf: every formula of this folder, in the order a hand calculation would use them.
 import type { AnyFormula } from '../formula';
+import { angleFormulas } from './geometry/angles';
+import { contactRatioFormulas } from './geometry/contact-ratio';
+import { diameterFormulas } from './geometry/diameters';
+import { measurementFormulas } from './geometry/measurement';
+import { pairFormulas } from './geometry/pair';
+import { thicknessFormulas } from './geometry/thickness';
+import { toothCountFormulas } from './geometry/tooth-count';
 
-export const gearsFormulas: readonly AnyFormula[] = [];
+export const gearsFormulas: readonly AnyFormula[] = [
+  ...angleFormulas,
+  ...pairFormulas,
+  ...diameterFormulas,
+  ...contactRatioFormulas,
+  ...toothCountFormulas,
+  ...thicknessFormulas,
+  ...measurementFormulas,
+];
