@@ -5,7 +5,10 @@ import { defineConfig } from 'vitest/config';
 const root = import.meta.dirname;
 
 export default defineConfig({
-  resolve: { alias: { '@': root } },
+  resolve: {
+    // The guard against use in a browser throws outside a page server; a test is no browser.
+    alias: { '@': root, 'server-only': path.join(root, 'node_modules/server-only/empty.js') },
+  },
   test: {
     exclude: ['**/node_modules/**'],
     // Two cores are the machine we design for; the setting sits at the root because projects must agree on it.
@@ -18,6 +21,20 @@ export default defineConfig({
           include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
           exclude: ['**/node_modules/**', 'tests/integration/**'],
           setupFiles: [path.join(root, 'tests/setup/console.ts')],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'integration',
+          include: ['tests/integration/**/*.test.ts'],
+          globalSetup: [path.join(root, 'tests/setup/database-server.ts')],
+          setupFiles: [
+            path.join(root, 'tests/setup/console.ts'),
+            path.join(root, 'tests/setup/database-of-file.ts'),
+          ],
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
         },
       },
     ],
