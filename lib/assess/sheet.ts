@@ -1,0 +1,48 @@
+// The worked sheet: every formula is worked through here, so that each number can be followed to its inputs.
+import type { Formula, Given } from '@/lib/calc/formula';
+import type { Traced } from '@/lib/quantity/traced';
+import type { SectionKey, Step } from './assessment';
+
+type Inputs<G extends Given> = { readonly [K in keyof G]: Traced };
+
+/**
+ * Works formulas and, when recording, keeps each step. Without recording the arithmetic is the same and nothing
+ * is kept, so both ways give the same numbers.
+ */
+export class Sheet {
+  readonly steps: Step[] = [];
+  constructor(readonly recording: boolean) {}
+
+  /**
+   * Works one formula on traced SI inputs for the part at path `at`. The result is traced to this step.
+   * Two results with one symbol at one place are told apart by `as`, e.g. `T.hold`.
+   */
+  work<const G extends Given>(
+    section: SectionKey,
+    at: string,
+    formula: Formula<G>,
+    inputs: Inputs<G>,
+    as: string = formula.symbol,
+    note: string | null = null,
+  ): Traced {
+    const plain: Record<string, number> = {};
+    for (const symbol in inputs) plain[symbol] = inputs[symbol].value;
+    // `plain` has exactly the symbols of `inputs`, which the type ties to those of the formula.
+    const value = formula.of(plain as { [K in keyof G]: number });
+    const key = `${at}.${as}`;
+    if (this.recording) {
+      const listed = Object.entries<Traced>(inputs).map(([symbol, { value: v, from }]) => ({
+        symbol,
+        value: v,
+        from,
+      }));
+      this.steps.push({ key, section, at, formula: formula.key, inputs: listed, value, note });
+    }
+    return { value, from: `step:${key}` };
+  }
+}
+
+/** A constant of the trade, with the words that say where it comes from. */
+export function practice(value: number, words: string): Traced {
+  return { value, from: `practice:${words}` };
+}

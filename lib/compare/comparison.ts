@@ -1,0 +1,67 @@
+// What a comparison is: two assessed documents set side by side, in fields and in consequences. Plain JSON.
+import type { CheckStatus, Direction, Finding, Headline, SectionKey } from '@/lib/assess/assessment';
+import type { StageChange } from '@/lib/design/align';
+import type { FieldValue } from '@/lib/design/walk';
+import type { UnitKey } from '@/lib/quantity/units';
+
+export interface ChangedField {
+  readonly path: string;
+  readonly label: string;
+  /** Labels from the outside in, e.g. `['Train', 'Stage 2', 'Pinion']`. */
+  readonly trail: readonly string[];
+  /** Both as printed with their unit; '–' for unknown. */
+  readonly before: string;
+  readonly after: string;
+  readonly rawBefore: FieldValue;
+  readonly rawAfter: FieldValue;
+}
+
+export type Verdict = 'better' | 'worse' | 'neither';
+
+export interface ChangedFigure {
+  readonly key: string;
+  readonly section: SectionKey;
+  readonly label: string;
+  readonly unit: UnitKey;
+  /** SI; null when not assessed or not there. */
+  readonly before: number | null;
+  readonly after: number | null;
+  readonly change: number | null;
+  /** change ÷ |before|; null when before is 0 or unknown. */
+  readonly relative: number | null;
+  readonly better: Direction;
+  readonly verdict: Verdict;
+}
+
+export interface ChangedCheck {
+  readonly key: string;
+  readonly section: SectionKey;
+  readonly label: string;
+  readonly required: number;
+  readonly factorBefore: number | null;
+  readonly factorAfter: number | null;
+  readonly statusBefore: CheckStatus | null;
+  readonly statusAfter: CheckStatus | null;
+  readonly holdsToBefore: number | null;
+  readonly holdsToAfter: number | null;
+  readonly change: number | null;
+  readonly relative: number | null;
+  readonly verdict: Verdict;
+  /** It passed its required factor in one direction or became (un)assessed. */
+  readonly crossed: boolean;
+}
+
+export interface Comparison {
+  readonly methodBefore: string;
+  readonly methodAfter: string;
+  readonly fields: readonly ChangedField[];
+  readonly stages: readonly StageChange[];
+  readonly figures: readonly ChangedFigure[];
+  readonly checks: readonly ChangedCheck[];
+  readonly raised: readonly Finding[];
+  readonly cleared: readonly Finding[];
+  /** Findings in both whose words changed. */
+  readonly restated: readonly { readonly before: Finding; readonly after: Finding }[];
+  readonly headlineBefore: Headline & { readonly label: string | null };
+  readonly headlineAfter: Headline & { readonly label: string | null };
+}

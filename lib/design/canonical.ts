@@ -1,0 +1,17 @@
+// The canonical form of a document (RFC 8785) and its hash (SHA-256): what a signature covers.
+
+import { sha256 } from '@noble/hashes/sha2.js';
+import { bytesToHex, utf8ToBytes } from '@noble/hashes/utils.js';
+import canonicalize from 'canonicalize';
+
+/** RFC 8785 text of any JSON value: sorted keys, shortest numbers, no spaces. Throws on what JSON cannot say. */
+export function canonical(value: unknown): string {
+  const text = canonicalize(value);
+  if (text === undefined) throw new TypeError('Only JSON values have a canonical form.');
+  return text;
+}
+
+/** SHA-256 of the canonical form, 64 hexadecimal digits. */
+export function hashOf(value: unknown): string {
+  return bytesToHex(sha256(utf8ToBytes(canonical(value))));
+}

@@ -1,0 +1,30 @@
+// A document read into SI for calculation: each number carries the path of the field it came from.
+import { z } from 'zod';
+import { fieldOf } from '@/lib/quantity/field';
+import type { Read } from '@/lib/quantity/traced';
+import { toSI } from '@/lib/quantity/units';
+import { type Design, design } from './document';
+
+export type DesignSI = Read<Design>;
+
+/** Every quantity converted to SI by its schema and traced as `field:<path>`; unknown stays null. */
+export function readSI(document: Design): DesignSI {
+  // The walk keeps the document's shape and only swaps numbers for traced ones, which is what Read says.
+  return visit(design, document, '') as DesignSI;
+}
+
+function visit(schema: z.core.$ZodType, value: unknown, path: string): unknown {
+  if (schema instanceof z.ZodObject && typeof value === 'object' && value !== null) {
+    const read: Record<string, unknown> = {};
+    for (const key in schema.shape)
+      read[key] = visit(schema.shape[key], Reflect.get(value, key), path === '' ? key : `${path}.${key}`);
+    return read;
+  }
+  if (schema instanceof z.ZodArray && Array.isArray(value)) {
+    return value.map((item: { id: string }) => visit(schema.element, item, `${path}.${item.id}`));
+  }
+  const field = fieldOf(schema);
+  if (field?.kind === 'quantity' && typeof value === 'number')
+    return { value: toSI(value, field.unit), from: `field:${path}` };
+  return value;
+}
