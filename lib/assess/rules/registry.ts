@@ -1,0 +1,4 @@
+// Every rule, in the order of the power flow; the list that an assessment is judged by and the handbook page shows.
+import type { Rule } from './rule';
+
+export const rules: readonly Rule[] = [];
