@@ -1,0 +1,36 @@
+// Every formula of the thermal shelf, for the registry, the laws suite and the handbook.
+import type { AnyFormula } from '../formula';
+import {
+  adiabaticRate,
+  continuousCurrent,
+  insulationLife,
+  riseAt,
+  riseAtWarm,
+  runawayShare,
+  steadyRise,
+  steadyRiseWarm,
+  timeConstant,
+  timeToRise,
+  timeToRiseWarm,
+} from './one-node';
+import { caseRise, fastRate, slowRate, windingRise, windingRiseAt, windingRiseWarm } from './two-node';
+
+export const thermalFormulas: readonly AnyFormula[] = [
+  steadyRise,
+  timeConstant,
+  riseAt,
+  timeToRise,
+  runawayShare,
+  steadyRiseWarm,
+  riseAtWarm,
+  timeToRiseWarm,
+  continuousCurrent,
+  adiabaticRate,
+  insulationLife,
+  windingRise,
+  caseRise,
+  windingRiseWarm,
+  slowRate,
+  fastRate,
+  windingRiseAt,
+];
