@@ -1,5 +1,7 @@
 // The gears shelf: every formula of this folder, in the order a hand calculation would use them.
 import type { AnyFormula } from '../formula';
+import { efficiencyFormulas } from './efficiency';
+import { forceFormulas } from './forces';
 import { angleFormulas } from './geometry/angles';
 import { contactRatioFormulas } from './geometry/contact-ratio';
 import { diameterFormulas } from './geometry/diameters';
@@ -7,6 +9,10 @@ import { measurementFormulas } from './geometry/measurement';
 import { pairFormulas } from './geometry/pair';
 import { thicknessFormulas } from './geometry/thickness';
 import { toothCountFormulas } from './geometry/tooth-count';
+import { flankPressureFormulas } from './strength/flank-pressure';
+import { formFactorFormulas } from './strength/form-factor';
+import { plasticsFormulas } from './strength/plastics';
+import { rootStressFormulas } from './strength/root-stress';
 
 export const gearsFormulas: readonly AnyFormula[] = [
   ...angleFormulas,
@@ -16,4 +22,10 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...toothCountFormulas,
   ...thicknessFormulas,
   ...measurementFormulas,
+  ...forceFormulas,
+  ...efficiencyFormulas,
+  ...formFactorFormulas,
+  ...rootStressFormulas,
+  ...flankPressureFormulas,
+  ...plasticsFormulas,
 ];
