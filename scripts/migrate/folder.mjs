@@ -6,6 +6,9 @@ import path from 'node:path';
 
 /** @typedef {{ path: string, content: string }} SchemaFile */
 
+/** What the engine reads the kind of database from; a folder without any migration has no such file yet. */
+const lockText = 'provider = "postgresql"\n';
+
 /** @param {string} folder prisma/ @returns {SchemaFile} */
 export function readSchema(folder) {
   const file = path.join(folder, 'schema.prisma');
@@ -32,7 +35,7 @@ export function readMigrations(folder) {
     baseDir,
     lockfile: {
       path: 'migration_lock.toml',
-      content: fs.existsSync(lock) ? fs.readFileSync(lock, 'utf8') : null,
+      content: fs.existsSync(lock) ? fs.readFileSync(lock, 'utf8') : lockText,
     },
     shadowDbInitScript: '',
     migrationDirectories: migrationNames(folder).map((name) => ({
@@ -62,7 +65,7 @@ export function writeMigration(folder, name, sql, now = new Date()) {
   const target = path.join(folder, 'migrations', `${moment}_${name}`);
   fs.mkdirSync(target, { recursive: true });
   const lock = path.join(folder, 'migrations', 'migration_lock.toml');
-  if (!fs.existsSync(lock)) fs.writeFileSync(lock, 'provider = "postgresql"\n');
+  if (!fs.existsSync(lock)) fs.writeFileSync(lock, lockText);
   const file = path.join(target, 'migration.sql');
   fs.writeFileSync(file, sql);
   return file;

@@ -1,0 +1,3 @@
+import { one } from './circle-one';
+
+export const two = (): number => one();

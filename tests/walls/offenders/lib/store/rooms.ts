@@ -1,0 +1,4 @@
+// Wrong on purpose: there is no arrow from store to app.
+import { thing } from '@/app/thing';
+
+export const taken = thing;

@@ -1,0 +1,4 @@
+// Right: a type may come from preview.
+import type { Thing } from '@/lib/preview/thing';
+
+export type Taken = Thing;

@@ -1,0 +1,4 @@
+// Wrong on purpose: from preview only types may come.
+import { thing } from '@/lib/preview/thing';
+
+export const taken = thing;
