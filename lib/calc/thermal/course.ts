@@ -39,8 +39,8 @@ export function risesAfter(nodes: TwoNodes, load: HeatLoad, from: Rises, time: n
   const d = -(1 / r1 + 1 / r2) / c2;
   const mean = (a + d) / 2;
   const half = Math.sqrt(((a - d) / 2) ** 2 + b * c);
-  const fast = mean - half;
-  // The product of the eigenvalues is the determinant; the slow one from it loses no digits, unless it is about zero.
+  // The larger eigenvalue without cancellation; the other from the determinant, which is the product of the two.
+  const fast = mean < 0 ? mean - half : mean + half;
   const determinant = (-load.growth * load.copperLoss * (1 / r1 + 1 / r2) + 1 / (r1 * r2)) / (c1 * c2);
   const slow = determinant / fast;
 

@@ -1,0 +1,110 @@
+// Torque over speed that the actuator can force at its output, and which limit holds it at each speed.
+import { currentAtPower } from '../motor/power';
+import { greatestPower } from '../supply/pack';
+
+/** Motor, drive and train as the envelope needs them; SI, currents as equivalent direct current. */
+export interface EnvelopeActuator {
+  /** rad/(s V) */
+  readonly speedConstant: number;
+  /** Ω, line to line, at the temperature to be looked at. A cold motor forces the most. */
+  readonly resistance: number;
+  /** A; 0 leaves the motor's drag out, which is on the safe side for what the train must stand. */
+  readonly noLoadCurrent: number;
+  /** Motor turns per output turn. */
+  readonly ratio: number;
+  /** Of the train, above 0 to 1; 1 gives what the train must stand at most. */
+  readonly trainEfficiency: number;
+  /** Of the drive, above 0 to 1. */
+  readonly driveEfficiency: number;
+  /** A, undefined where there is no limit. */
+  readonly motorCurrentLimit?: number | undefined;
+  /** A */
+  readonly batteryCurrentLimit?: number | undefined;
+  /** W, electrical, into the motor. */
+  readonly powerLimit?: number | undefined;
+}
+
+/** The supply in one state, e.g. full, nominal, empty. */
+export interface EnvelopeSource {
+  /** V, without load. */
+  readonly openVoltage: number;
+  /** Ω, cells, leads and connectors. */
+  readonly resistance: number;
+}
+
+export type EnvelopeLimit = 'motor current' | 'voltage' | 'battery current' | 'power' | 'source';
+
+export interface EnvelopePoint {
+  /** rad/s at the output. */
+  readonly speed: number;
+  /** N m at the output, never below 0. */
+  readonly torque: number;
+  /** A in the motor. */
+  readonly motorCurrent: number;
+  /** W, electrical, into the motor. */
+  readonly electricalPower: number;
+  readonly limit: EnvelopeLimit;
+}
+
+/**
+ * Envelope at `points` (≥ 2) output speeds from standstill to the speed at which no torque is left. At each speed the
+ * motor current is the least of: the drive's limit; what full voltage lets through against back-EMF and resistance
+ * (the battery then carries the motor current and sags); what battery current, rated power or the source's own
+ * greatest power allow. Source: linear motor model and energy balance; sinusoidal inductive drop left out.
+ */
+export function outputEnvelope(
+  actuator: EnvelopeActuator,
+  source: EnvelopeSource,
+  points: number,
+): readonly EnvelopePoint[] {
+  const free =
+    actuator.speedConstant *
+    (source.openVoltage - actuator.noLoadCurrent * (actuator.resistance + source.resistance));
+  const top = Math.max(free, 0) / actuator.ratio;
+  return Array.from({ length: points }, (_, i) => envelopeAt(actuator, source, (top * i) / (points - 1)));
+}
+
+/** The envelope at one output speed (rad/s, ≥ 0). */
+export function envelopeAt(
+  actuator: EnvelopeActuator,
+  source: EnvelopeSource,
+  outputSpeed: number,
+): EnvelopePoint {
+  const speed = outputSpeed * actuator.ratio;
+  const emf = speed / actuator.speedConstant;
+  const atPower = (power: number) =>
+    currentAtPower.of({
+      P_el: power * actuator.driveEfficiency,
+      omega: speed,
+      K_v: actuator.speedConstant,
+      R: actuator.resistance,
+    });
+
+  let current = Math.max(0, (source.openVoltage - emf) / (actuator.resistance + source.resistance));
+  let limit: EnvelopeLimit = 'voltage';
+  const lower = (candidate: number, name: EnvelopeLimit) => {
+    if (candidate < current) {
+      current = candidate;
+      limit = name;
+    }
+  };
+  if (actuator.motorCurrentLimit !== undefined) lower(actuator.motorCurrentLimit, 'motor current');
+  if (actuator.batteryCurrentLimit !== undefined) {
+    // More current than half the short-circuit current brings less power, not more.
+    const drawn = Math.min(actuator.batteryCurrentLimit, source.openVoltage / (2 * source.resistance));
+    lower(atPower(drawn * (source.openVoltage - drawn * source.resistance)), 'battery current');
+  }
+  if (source.resistance > 0)
+    lower(atPower(greatestPower.of({ U_oc: source.openVoltage, R_s: source.resistance })), 'source');
+  if (actuator.powerLimit !== undefined)
+    lower(atPower(actuator.powerLimit / actuator.driveEfficiency), 'power');
+
+  const torque = Math.max(0, current - actuator.noLoadCurrent) / actuator.speedConstant;
+  return {
+    speed: outputSpeed,
+    torque: torque * actuator.ratio * actuator.trainEfficiency,
+    motorCurrent: current,
+    electricalPower: emf * current + actuator.resistance * current ** 2,
+    limit,
+  };
+}

@@ -1,0 +1,43 @@
+// Every formula of the sensor shelf, for the registry, the laws suite and the handbook.
+import type { AnyFormula } from '../formula';
+import {
+  atOutput,
+  linearityError,
+  loadingError,
+  positionError,
+  randomError,
+  travelLeft,
+  travelUse,
+} from './error';
+import {
+  averagedNoise,
+  averagingBits,
+  pulseShare,
+  pulseStep,
+  quadratureCounts,
+  quantisationNoise,
+  quantisationRatio,
+  resolution,
+  speedStep,
+  usableSteps,
+} from './resolution';
+
+export const sensorFormulas: readonly AnyFormula[] = [
+  linearityError,
+  loadingError,
+  atOutput,
+  travelUse,
+  travelLeft,
+  randomError,
+  positionError,
+  resolution,
+  quantisationNoise,
+  quantisationRatio,
+  usableSteps,
+  averagedNoise,
+  averagingBits,
+  quadratureCounts,
+  speedStep,
+  pulseShare,
+  pulseStep,
+];
