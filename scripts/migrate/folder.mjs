@@ -1,6 +1,5 @@
 // @ts-check
 // Reads prisma/: the schema, and the migrations in the form in which the schema engine wants them.
-import crypto from 'node:crypto';
 import fs from 'node:fs';
 import path from 'node:path';
 
@@ -17,7 +16,7 @@ export function readSchema(folder) {
 }
 
 /** @param {string} folder prisma/ @returns {string[]} the names of its migrations, oldest first */
-export function migrationNames(folder) {
+function migrationNames(folder) {
   const migrations = path.join(folder, 'migrations');
   if (!fs.existsSync(migrations)) return [];
   const entries = fs.readdirSync(migrations, { withFileTypes: true });
@@ -69,15 +68,4 @@ export function writeMigration(folder, name, sql, now = new Date()) {
   const file = path.join(target, 'migration.sql');
   fs.writeFileSync(file, sql);
   return file;
-}
-
-/** @param {string} folder prisma/ @returns {string} one hash over the schema's migrations, names and text */
-export function migrationsHash(folder) {
-  const hash = crypto.createHash('sha256');
-  for (const name of migrationNames(folder)) {
-    const file = path.join(folder, 'migrations', name, 'migration.sql');
-    hash.update(name).update('\0');
-    if (fs.existsSync(file)) hash.update(fs.readFileSync(file)).update('\0');
-  }
-  return hash.digest('hex');
 }

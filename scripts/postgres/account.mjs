@@ -10,7 +10,7 @@ import { nativeFolder, repairLinks } from './binaries.mjs';
 /** @typedef {{ native: string, home: string, account: Account }} Place programs, folder of the cluster, account */
 
 /** @returns {Account} the account for the server: postgres, else nobody, where we are root */
-export function lesserAccount() {
+function lesserAccount() {
   if (process.getuid?.() !== 0) return null;
   for (const name of ['postgres', 'nobody']) {
     // initdb asks for the name behind the number, so the account must be in the system's list.

@@ -75,7 +75,7 @@ export const pause = (ms) => new Promise((resolve) => setTimeout(resolve, ms));
  * @param {number} pid @param {number} ms
  * @returns {Promise<boolean>} whether the process was gone within that time
  */
-export async function waitGone(pid, ms) {
+async function waitGone(pid, ms) {
   const until = Date.now() + ms;
   while (isAlive(pid)) {
     if (Date.now() > until) return false;

@@ -22,7 +22,7 @@ const attempts = 6;
 const patienceMs = 30_000;
 
 /** @returns {Promise<number>} a port nobody listens on at this moment */
-export function freePort() {
+function freePort() {
   return new Promise((resolve, reject) => {
     const probe = net.createServer();
     probe.once('error', reject);

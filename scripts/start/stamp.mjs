@@ -35,12 +35,12 @@ function walk(place) {
 }
 
 /** @param {string} file @param {string} hash @returns {boolean} whether the stamp says this hash */
-export function isStamped(file, hash) {
+function isStamped(file, hash) {
   return fs.existsSync(file) && fs.readFileSync(file, 'utf8') === hash;
 }
 
 /** @param {string} file @param {string} hash */
-export function writeStamp(file, hash) {
+function writeStamp(file, hash) {
   fs.mkdirSync(path.dirname(file), { recursive: true });
   fs.writeFileSync(file, hash);
 }

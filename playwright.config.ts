@@ -1,0 +1,48 @@
+// Browser tests against the service as a person starts it: npm start, on a port and a data folder of its own.
+import fs from 'node:fs';
+import os from 'node:os';
+import path from 'node:path';
+import { defineConfig } from '@playwright/test';
+import { findChromium } from './scripts/test/chromium.mjs';
+
+const port = Number(process.env.PAWL_E2E_PORT ?? 3917);
+const root = process.getuid?.() === 0;
+
+/** Fresh for the run. The workers read this file again, so the first reader leaves the name to them. */
+function dataFolder(): string {
+  process.env.PAWL_E2E_DATA ??= fs.mkdtempSync(path.join(os.tmpdir(), 'pawl-e2e-'));
+  fs.chmodSync(process.env.PAWL_E2E_DATA, 0o711);
+  return process.env.PAWL_E2E_DATA;
+}
+
+const chromium = findChromium();
+const report = process.env.PLAYWRIGHT_JSON_OUTPUT_NAME;
+
+export default defineConfig({
+  testDir: 'e2e',
+  outputDir: 'test-results/e2e',
+  fullyParallel: false,
+  workers: 1,
+  retries: 0,
+  forbidOnly: true,
+  timeout: 60_000,
+  reporter: report ? [['list'], ['json', { outputFile: report }]] : [['list']],
+  use: {
+    baseURL: `http://127.0.0.1:${port}`,
+    trace: 'retain-on-failure',
+    screenshot: 'only-on-failure',
+    launchOptions: {
+      ...(chromium ? { executablePath: chromium } : {}),
+      args: root ? ['--no-sandbox'] : [],
+    },
+  },
+  webServer: {
+    command: 'npm start',
+    url: `http://127.0.0.1:${port}/api/health`,
+    timeout: 240_000,
+    reuseExistingServer: false,
+    env: { PORT: String(port), PAWL_DATA: dataFolder(), DATABASE_URL: '' },
+    gracefulShutdown: { signal: 'SIGTERM', timeout: 15_000 },
+  },
+  globalTeardown: './e2e/setup/remove-data.ts',
+});
