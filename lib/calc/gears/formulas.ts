@@ -9,8 +9,11 @@ import { measurementFormulas } from './geometry/measurement';
 import { pairFormulas } from './geometry/pair';
 import { thicknessFormulas } from './geometry/thickness';
 import { toothCountFormulas } from './geometry/tooth-count';
+import { agmaFormulas } from './strength/agma';
+import { allowableFormulas } from './strength/allowable';
 import { flankPressureFormulas } from './strength/flank-pressure';
 import { formFactorFormulas } from './strength/form-factor';
+import { lewisFormulas } from './strength/lewis';
 import { plasticsFormulas } from './strength/plastics';
 import { rootStressFormulas } from './strength/root-stress';
 
@@ -28,4 +31,7 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...rootStressFormulas,
   ...flankPressureFormulas,
   ...plasticsFormulas,
+  ...allowableFormulas,
+  ...lewisFormulas,
+  ...agmaFormulas,
 ];
