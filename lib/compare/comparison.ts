@@ -37,7 +37,10 @@ export interface ChangedCheck {
   readonly key: string;
   readonly section: SectionKey;
   readonly label: string;
+  /** Required now; where the check is gone, as it was. */
   readonly required: number;
+  /** Required before; null where the check was not there. */
+  readonly requiredBefore: number | null;
   readonly factorBefore: number | null;
   readonly factorAfter: number | null;
   readonly statusBefore: CheckStatus | null;

@@ -1,0 +1,37 @@
+// The changed fields of a design, printed as they were entered.
+import { align, type FieldChange } from '@/lib/design/align';
+import type { Design } from '@/lib/design/document';
+import type { FieldValue } from '@/lib/design/walk';
+import type { LeafField } from '@/lib/quantity/field';
+import { printEntered, unitTail } from '@/lib/quantity/print';
+import type { ChangedField, Comparison } from './comparison';
+
+/** Shown for what is unknown or empty. */
+const unknown = '–';
+
+/** Fields that differ, in the order of the parts, and stages that came, went or moved. */
+export function changedFields(before: Design, after: Design): Pick<Comparison, 'fields' | 'stages'> {
+  const { fields, stages } = align(before, after);
+  return { fields: fields.map(told), stages };
+}
+
+/** A field's value in words: digits as entered with their unit, a choice by its label, yes or no. */
+export function printField(value: FieldValue, field: LeafField): string {
+  if (value === null || value === '') return unknown;
+  if (typeof value === 'number')
+    return `${printEntered(value)}${field.kind === 'quantity' ? unitTail(field.unit) : ''}`;
+  if (typeof value === 'boolean') return value ? 'yes' : 'no';
+  return field.kind === 'choice' ? (field.options[value] ?? value) : value;
+}
+
+function told(change: FieldChange): ChangedField {
+  return {
+    path: change.path,
+    label: change.field.label,
+    trail: change.trail,
+    before: printField(change.before, change.field),
+    after: printField(change.after, change.field),
+    rawBefore: change.before,
+    rawAfter: change.after,
+  };
+}
