@@ -1,0 +1,21 @@
+// Two revisions of a design, or a revision and the draft, side by side.
+import type { Comparison } from '@/lib/compare/comparison';
+import type { DesignHead, RevisionMark } from './common';
+
+export interface SideView {
+  /** `A`, `B` … or `draft`. */
+  readonly letter: string;
+  readonly at: string;
+  readonly documentHash: string;
+  readonly method: string;
+}
+
+export interface CompareView {
+  readonly design: DesignHead;
+  readonly before: SideView;
+  readonly after: SideView;
+  readonly comparison: Comparison;
+  /** True when both sides were assessed by the same method; otherwise some change is the method's. */
+  readonly sameMethod: boolean;
+  readonly revisions: readonly RevisionMark[];
+}

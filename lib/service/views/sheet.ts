@@ -1,0 +1,48 @@
+// One revision with its assessment, findings, threads and hold points: the sheet under review.
+import type { Assessment } from '@/lib/assess/assessment';
+import type { Design } from '@/lib/design/document';
+import type { DesignHead, PersonView, RevisionMark, StandingView } from './common';
+import type { FindingView } from './finding';
+import type { HoldPointView } from './signing';
+import type { ThreadView } from './thread';
+
+export interface RevisionView {
+  readonly revisionId: string;
+  readonly letter: string;
+  readonly publishedAt: string;
+  readonly author: PersonView;
+  /** Everyone who had a hand in the design up to this revision; none of them may sign. */
+  readonly hands: readonly PersonView[];
+  readonly changeNote: string;
+  readonly documentHash: string;
+  readonly document: Design;
+}
+
+export interface AssessmentMark {
+  readonly method: string;
+  readonly madeAt: string;
+  readonly hash: string;
+}
+
+export interface SheetView {
+  readonly design: DesignHead;
+  readonly revision: RevisionView;
+  readonly standing: StandingView;
+  /** The assessment shown: the newest of this revision unless another method was asked for. */
+  readonly assessment: Assessment;
+  readonly shown: AssessmentMark;
+  readonly otherAssessments: readonly AssessmentMark[];
+  /** The method of this service; when it differs from `shown.method` the revision can be assessed anew. */
+  readonly presentMethod: string;
+  /** In the order critical, major, minor. */
+  readonly findings: readonly FindingView[];
+  /** Open ones first, then by number. */
+  readonly threads: readonly ThreadView[];
+  readonly holdPoints: readonly HoldPointView[];
+  /** All revisions of the design, newest first. */
+  readonly revisions: readonly RevisionMark[];
+  readonly previous: string | null;
+  readonly next: string | null;
+  readonly supersededBy: string | null;
+  readonly may: { readonly write: boolean; readonly reassess: boolean; readonly edit: boolean };
+}
