@@ -1,0 +1,31 @@
+// Every formula of the statics shelf, for the registry, the laws suite and the handbook.
+import type { AnyFormula } from '../formula';
+import { armTorque, coupleForce, gravityTorque, reactionTorque, tipForce } from './arm';
+import {
+  clampArmForce,
+  clampTorque,
+  criticalHeight,
+  pushNormalForce,
+  pushNormalOffset,
+  screwClampForce,
+  slidingForce,
+  tippingForce,
+  tippingTorque,
+} from './clamp';
+
+export const staticsFormulas: readonly AnyFormula[] = [
+  gravityTorque,
+  armTorque,
+  reactionTorque,
+  coupleForce,
+  tipForce,
+  tippingForce,
+  tippingTorque,
+  slidingForce,
+  criticalHeight,
+  pushNormalForce,
+  pushNormalOffset,
+  clampTorque,
+  clampArmForce,
+  screwClampForce,
+];
