@@ -1,6 +1,11 @@
 // Every formula of the library, shelf by shelf. The laws suite and the handbook page walk this list.
 import type { AnyFormula } from './formula';
 import { gearsFormulas } from './gears/formulas';
+import { motionFormulas } from './motion/formulas';
+import { motorFormulas } from './motor/formulas';
+import { sensorFormulas } from './sensor/formulas';
+import { supplyFormulas } from './supply/formulas';
+import { thermalFormulas } from './thermal/formulas';
 
 /** The branches of engineering that the library covers. */
 export type Shelf = 'gears' | 'motor' | 'supply' | 'thermal' | 'motion' | 'sensor' | 'statics' | 'hazard';
@@ -8,11 +13,11 @@ export type Shelf = 'gears' | 'motor' | 'supply' | 'thermal' | 'motion' | 'senso
 /** A complete record: the compiler names a shelf that has no list. */
 export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
   gears: gearsFormulas,
-  motor: [],
-  supply: [],
-  thermal: [],
-  motion: [],
-  sensor: [],
+  motor: motorFormulas,
+  supply: supplyFormulas,
+  thermal: thermalFormulas,
+  motion: motionFormulas,
+  sensor: sensorFormulas,
   statics: [],
   hazard: [],
 };
