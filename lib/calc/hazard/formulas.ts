@@ -1,0 +1,41 @@
+// Every formula of the hazard shelf, for the registry, the laws suite and the handbook.
+import type { AnyFormula } from '../formula';
+import {
+  approachDistance,
+  contactForce,
+  contactSpeed,
+  fullForceArea,
+  reducedMass,
+  springEnergy,
+  touchForceLimit,
+} from './contact';
+import {
+  effectiveMass,
+  fallEnergy,
+  kineticEnergy,
+  ringStress,
+  speedOfEnergy,
+  stoppingAngle,
+  stoppingTime,
+  stopTorque,
+  tipSpeed,
+} from './energy';
+
+export const hazardFormulas: readonly AnyFormula[] = [
+  reducedMass,
+  contactForce,
+  contactSpeed,
+  springEnergy,
+  touchForceLimit,
+  fullForceArea,
+  approachDistance,
+  kineticEnergy,
+  tipSpeed,
+  effectiveMass,
+  fallEnergy,
+  speedOfEnergy,
+  stoppingTime,
+  stoppingAngle,
+  stopTorque,
+  ringStress,
+];
