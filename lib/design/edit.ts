@@ -1,6 +1,6 @@
 // Editing a draft: typed text goes in, the document stays valid, and text that does not fit yet is kept beside it.
 import { z } from 'zod';
-import type { LeafField } from '@/lib/quantity/field';
+import { choiceSentence, type LeafField, textProblem } from '@/lib/quantity/field';
 import { parseQuantity } from '@/lib/quantity/parse';
 import type { Design } from './document';
 import { leafAt, valueAt, withValue } from './path';
@@ -13,11 +13,17 @@ export interface DraftContent {
   readonly pending: Readonly<Record<string, string>>;
 }
 
+/** The database cannot hold the null character nor half a surrogate pair, not even in text that waits. */
+const text = z
+  .string()
+  .max(400)
+  .refine((t) => !t.includes('\0') && !/\p{Cs}/u.test(t), 'This text has characters that cannot be kept.');
+
 const stageId = z.string().regex(/^[a-z0-9]{2,12}$/);
 
 /** One edit as it travels from the browser; paths and texts are only bounded here, `applyEdit` judges them. */
 export const edit = z.discriminatedUnion('do', [
-  z.strictObject({ do: z.literal('set'), path: z.string().max(200), text: z.string().max(400) }),
+  z.strictObject({ do: z.literal('set'), path: z.string().max(200), text }),
   z.strictObject({ do: z.literal('insertStage'), id: stageId, after: z.nullable(stageId), like: stageId }),
   z.strictObject({ do: z.literal('removeStage'), id: stageId }),
   z.strictObject({ do: z.literal('moveStage'), id: stageId, by: z.union([z.literal(-1), z.literal(1)]) }),
@@ -69,16 +75,14 @@ export function takeText(text: string, field: LeafField): Taken {
     case 'choice':
       if (text === '' && field.unknown) return { ok: true, value: null };
       if (Object.hasOwn(field.options, text)) return { ok: true, value: text };
-      return {
-        ok: false,
-        problem: `${field.label} must be one of: ${Object.values(field.options).join(', ')}.`,
-      };
+      return { ok: false, problem: choiceSentence(field.label, field.options) };
     case 'flag':
       if (text === 'yes' || text === 'no') return { ok: true, value: text === 'yes' };
       return { ok: false, problem: `${field.label} must be yes or no.` };
-    case 'text':
-      if (text.length <= field.max) return { ok: true, value: text };
-      return { ok: false, problem: `${field.label}: at most ${field.max} characters.` };
+    case 'text': {
+      const problem = textProblem(text, field.label, field.max);
+      return problem === null ? { ok: true, value: text } : { ok: false, problem };
+    }
   }
 }
 
@@ -105,10 +109,12 @@ function withStages(content: DraftContent, stages: Design['train']['stages']): E
 function insertStage(content: DraftContent, id: string, after: string | null, like: string): Edited {
   const { stages } = content.document.train;
   const pattern = stages.find((s) => s.id === like);
-  if (pattern === undefined) return { content, problem: 'The stage to take after is gone.' };
+  if (pattern === undefined) return { content, problem: 'The stage to copy is gone.' };
   if (stages.length >= 8) return { content, problem: 'A train has at most 8 stages.' };
   if (stages.some((s) => s.id === id) || !/^[a-z0-9]{2,12}$/.test(id))
     return { content, problem: 'This stage id cannot be used.' };
+  if (after !== null && !stages.some((s) => s.id === after))
+    return { content, problem: 'The stage it should follow is gone.' };
   const at = after === null ? 0 : stages.findIndex((s) => s.id === after) + 1;
   return withStages(content, stages.toSpliced(at, 0, { ...structuredClone(pattern), id, name: '' }));
 }

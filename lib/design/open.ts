@@ -1,6 +1,7 @@
 // Opening what was stored or sent: upgrade old versions, check everything, and say in sentences what is wrong where.
 import type { z } from 'zod';
 import { type Design, design, documentVersion } from './document';
+import { fieldAt } from './path';
 
 export interface Problem {
   /** Path of the field through ids where they are known; empty for the document as a whole. */
@@ -55,10 +56,35 @@ function told(issue: z.core.$ZodIssue, document: unknown): Problem[] {
       sentence: `There is no field “${key}” here.`,
     }));
   }
+  const field = fieldAt(path);
+  if ((issue.code === 'invalid_type' || issue.code === 'invalid_value') && missing(issue.path, document)) {
+    const unknown = field !== undefined && 'unknown' in field && field.unknown;
+    const hint = unknown ? ' Write null if it is not known.' : '';
+    return [{ path, sentence: `${field?.label ?? 'A value'} is missing.${hint}` }];
+  }
   if (issue.code === 'invalid_type' && issue.message.startsWith('Invalid input')) {
-    return [{ path, sentence: `A ${issue.expected} is needed here.` }];
+    return [
+      {
+        path,
+        sentence: `${field?.label ?? 'The value here'} must be ${kinds[issue.expected] ?? issue.expected}.`,
+      },
+    ];
   }
   return [{ path, sentence: issue.message }];
+}
+
+const kinds: Readonly<Record<string, string>> = {
+  object: 'an object with its fields',
+  array: 'a list',
+  string: 'text',
+};
+
+/** Whether there is nothing at a zod path, as against something wrong. */
+function missing(path: readonly PropertyKey[], document: unknown): boolean {
+  let here = document;
+  for (const key of path)
+    here = typeof here === 'object' && here !== null ? Reflect.get(here, key) : undefined;
+  return here === undefined;
 }
 
 /** A zod path with list positions turned into ids where the item has one. */

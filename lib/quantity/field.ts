@@ -87,6 +87,22 @@ export function rangeSentence(label: string, min: number, max: number, unit: Uni
   return `${label} must be between ${min} and ${max}${tail}.`;
 }
 
+/** The sentence shown when a choice is none of its options; it names what is stored, which is what a file must hold. */
+export function choiceSentence(label: string, options: Readonly<Record<string, string>>): string {
+  return `${label} must be one of ${Object.keys(options)
+    .map((key) => `“${key}”`)
+    .join(', ')}.`;
+}
+
+/**
+ * Why a text cannot be held, or null. Control characters and halves of surrogate pairs are refused: they have no
+ * place in a line, and neither the database nor the canonical form can carry all of them.
+ */
+export function textProblem(text: string, label: string, max: number): string | null {
+  if (text.length > max) return `${label}: at most ${max} characters.`;
+  return /[\p{Cc}\p{Cs}]/u.test(text) ? `${label} must be one line of plain characters.` : null;
+}
+
 function numberSchema(o: QuantityOptions): z.ZodNumber {
   const sentence = rangeSentence(o.label, o.min, o.max, o.unit);
   const base = z
@@ -130,10 +146,9 @@ interface ChoiceOptions<O extends Options> {
 }
 
 function choiceSchema<const O extends Options>(o: ChoiceOptions<O>): z.ZodEnum<{ [K in Keys<O>]: K }> {
-  const named = Object.values(o.options).join(', ');
   // Object.keys loses the literal keys that O carries.
   const keys = Object.keys(o.options) as [Keys<O>, ...Keys<O>[]];
-  return z.enum(keys, { error: `${o.label} must be one of: ${named}.` }) as z.ZodEnum<{ [K in Keys<O>]: K }>;
+  return z.enum(keys, { error: choiceSentence(o.label, o.options) }) as z.ZodEnum<{ [K in Keys<O>]: K }>;
 }
 
 /** One of a closed list. `options` maps what is stored to what is shown. */
@@ -172,7 +187,12 @@ export function flag(o: { label: string; help?: string }): z.ZodBoolean {
 export function line(o: { label: string; max: number; help?: string }): z.ZodString {
   const schema = z
     .string({ error: `${o.label} must be text.` })
-    .max(o.max, `${o.label}: at most ${o.max} characters.`);
+    // The greatest length is said twice so that JSON Schema can state it; only the check below speaks.
+    .max(o.max, { error: `${o.label}: at most ${o.max} characters.`, abort: true })
+    .check((ctx) => {
+      const problem = textProblem(ctx.value, o.label, o.max);
+      if (problem !== null) ctx.issues.push({ code: 'custom', input: ctx.value, message: problem });
+    });
   return describe(schema, { kind: 'text', label: o.label, max: o.max, help: o.help ?? '' });
 }
 

@@ -23,7 +23,7 @@ function math(): MathJsInstance {
   return engine;
 }
 
-const number = /^[+-]?(?:\d+\/[1-9]\d*(?=\s)|\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?/i;
+const number = /^[+-]?(?:\d+\/[1-9]\d*(?![\d.,])|\d+(?:[.,]\d*)?|[.,]\d+)(?:e[+-]?\d+)?/i;
 
 /**
  * Reads typed text as a value of `field`, in the field's own unit. A bare number is taken in that unit. Empty text
@@ -63,7 +63,8 @@ function checked(value: number, field: QuantityField): Parsed {
   if (field.whole && !Number.isInteger(tidyValue)) {
     return { ok: false, problem: `${field.label} must be a whole number.` };
   }
-  return { ok: true, value: tidyValue };
+  // Minus zero is zero; kept apart, two equal designs would print differently.
+  return { ok: true, value: tidyValue === 0 ? 0 : tidyValue };
 }
 
 function percent(amount: number, rest: string, field: QuantityField): number | null {
@@ -74,11 +75,13 @@ function percent(amount: number, rest: string, field: QuantityField): number | n
 
 function converted(amount: number, rest: string, field: QuantityField): number | null {
   if (field.unit === 'mm^2' && /^awg$/i.test(rest)) return awgArea(amount);
+  // What data sheets print for the speed constant, though it reads like kilovolts.
+  if (field.unit === 'rpm/V' && /^kv$/i.test(rest)) return amount;
   const typed = unitOf(field.unit).typed;
   if (typed === '') return null;
   const m = math();
   try {
-    const value = m.unit(amount, spelled(rest)).toNumber(typed);
+    const value = m.unit(amount, field.unit === 'degC' ? degrees(rest) : spelled(rest)).toNumber(typed);
     // Conversion leaves dust in the last digit ("0.1 in" = 2.5400000000000005 mm): 13 digits are kept.
     return Number(value.toPrecision(13));
   } catch {
@@ -92,6 +95,11 @@ function awgArea(gauge: number): number {
   return Number(((Math.PI / 4) * d * d).toPrecision(6));
 }
 
+/** “25 C” is meant as a temperature where one is asked for; elsewhere C is the coulomb. */
+function degrees(rest: string): string {
+  return /^[CF]$/.test(rest) ? `deg${rest}` : spelled(rest);
+}
+
 /** Signs that keyboards and data sheets produce, in the library's spelling. */
 function spelled(rest: string): string {
   return rest
@@ -102,8 +110,8 @@ function spelled(rest: string): string {
     .replace(/²/g, '^2')
     .replace(/³/g, '^3')
     .replace(/µ|μ/g, 'u')
-    .replace(/m(?:Ω|Ω|ohms?)\b|m[ΩΩ]/g, 'mohm')
-    .replace(/[ΩΩ]/g, 'ohm')
+    .replace(/[\u2126\u03a9]/g, 'ohm')
+    .replace(/\b([mk]?)[Oo]hms?\b/g, '$1ohm')
     .replace(/\bNm\b/g, 'N m')
     .replace(/\bNcm\b/g, 'N cm')
     .replace(/\b(m?A)\s?h\b/g, '$1 hour')
@@ -123,7 +131,8 @@ function tidy(text: string): string {
     .replace(/[\u2212\u2013]/g, '-')
     .replace(/[\u00a0\u202f\u2009]/g, ' ')
     .replace(/(\d) (?=\d{3}\b)/g, '$1')
-    .trim();
+    .trim()
+    .replace(/^AWG\s?(\d+)$/i, '$1 AWG');
 }
 
 function example(field: QuantityField): string {

@@ -32,7 +32,7 @@ export function printSI(value: number | null, unit: UnitKey, digits = 3): string
   return printQuantity(value === null ? null : fromSI(value, unit), unit, digits);
 }
 
-/** The unit as it follows a number, with its space; degrees and percent are set close. */
+/** The unit as it follows a number, with its space; only the degree sign is set close (ISO 80000-1). */
 export function unitTail(unit: UnitKey): string {
   const print = unitOf(unit).print;
   if (print === '') return '';
