@@ -1,14 +1,26 @@
 // Every formula of the library, shelf by shelf. The laws suite and the handbook page walk this list.
 import type { AnyFormula } from './formula';
 import { gearsFormulas } from './gears/formulas';
+import { hazardFormulas } from './hazard/formulas';
+import { loopFormulas } from './loop/formulas';
 import { motionFormulas } from './motion/formulas';
 import { motorFormulas } from './motor/formulas';
 import { sensorFormulas } from './sensor/formulas';
+import { staticsFormulas } from './statics/formulas';
 import { supplyFormulas } from './supply/formulas';
 import { thermalFormulas } from './thermal/formulas';
 
 /** The branches of engineering that the library covers. */
-export type Shelf = 'gears' | 'motor' | 'supply' | 'thermal' | 'motion' | 'sensor' | 'statics' | 'hazard';
+export type Shelf =
+  | 'gears'
+  | 'motor'
+  | 'supply'
+  | 'thermal'
+  | 'motion'
+  | 'sensor'
+  | 'loop'
+  | 'statics'
+  | 'hazard';
 
 /** A complete record: the compiler names a shelf that has no list. */
 export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
@@ -18,8 +30,9 @@ export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
   thermal: thermalFormulas,
   motion: motionFormulas,
   sensor: sensorFormulas,
-  statics: [],
-  hazard: [],
+  loop: loopFormulas,
+  statics: staticsFormulas,
+  hazard: hazardFormulas,
 };
 
 /** All formulas in the order of the shelves. */
