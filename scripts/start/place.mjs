@@ -19,7 +19,7 @@ export function makeDataFolder(root) {
 }
 
 /**
- * @param {NodeJS.ProcessEnv} env PORT and HOST are read
+ * @param {Record<string, string | undefined>} env PORT and HOST are read
  * @returns {{ host: string, port: number, url: string }} url: what a person on this machine types
  */
 export function chooseAddress(env) {

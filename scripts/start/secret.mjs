@@ -6,7 +6,7 @@ import path from 'node:path';
 
 /**
  * @param {string} dataFolder
- * @param {NodeJS.ProcessEnv} [env] NEXTAUTH_SECRET, where set, is used instead of the file
+ * @param {Record<string, string | undefined>} [env] NEXTAUTH_SECRET, where set, is used instead of the file
  * @returns {string}
  */
 export function keepSecret(dataFolder, env = process.env) {

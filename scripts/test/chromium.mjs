@@ -7,7 +7,7 @@ import path from 'node:path';
 const names = ['chromium', 'chromium-browser', 'google-chrome-stable', 'google-chrome'];
 const places = ['/Applications/Chromium.app/Contents/MacOS/Chromium'];
 
-/** @param {NodeJS.ProcessEnv} [env] PAWL_CHROMIUM, where set, is taken @returns {string | null} */
+/** @param {Record<string, string | undefined>} [env] PAWL_CHROMIUM, where set, is taken @returns {string | null} */
 export function findChromium(env = process.env) {
   if (env.PAWL_CHROMIUM) return fs.existsSync(env.PAWL_CHROMIUM) ? env.PAWL_CHROMIUM : null;
   const folders = (env.PATH ?? '').split(path.delimiter).filter((folder) => folder !== '');
