@@ -9,6 +9,9 @@ import { measurementFormulas } from './geometry/measurement';
 import { pairFormulas } from './geometry/pair';
 import { thicknessFormulas } from './geometry/thickness';
 import { toothCountFormulas } from './geometry/tooth-count';
+import { serviceStrengthFormulas } from './service/allowable';
+import { serviceDutyFormulas } from './service/duty';
+import { meshServiceFormulas } from './service/mesh';
 import { agmaFormulas } from './strength/agma';
 import { allowableFormulas } from './strength/allowable';
 import { flankPressureFormulas } from './strength/flank-pressure';
@@ -34,4 +37,7 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...allowableFormulas,
   ...lewisFormulas,
   ...agmaFormulas,
+  ...serviceDutyFormulas,
+  ...meshServiceFormulas,
+  ...serviceStrengthFormulas,
 ];
