@@ -9,6 +9,7 @@ import {
   travelLeft,
   travelUse,
 } from './error';
+import { likelyError, worstError } from './exactness';
 import {
   averagedNoise,
   averagingBits,
@@ -40,4 +41,6 @@ export const sensorFormulas: readonly AnyFormula[] = [
   speedStep,
   pulseShare,
   pulseStep,
+  worstError,
+  likelyError,
 ];

@@ -1,5 +1,6 @@
 // Every formula of the supply shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { leadRise, leadTemperature, runTime } from './duty';
 import {
   batteryCurrent,
   drivePower,
@@ -54,4 +55,7 @@ export const supplyFormulas: readonly AnyFormula[] = [
   longMeltingCurrent,
   fuseForLoad,
   fuseMargin,
+  leadRise,
+  leadTemperature,
+  runTime,
 ];

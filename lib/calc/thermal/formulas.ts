@@ -1,5 +1,6 @@
 // Every formula of the thermal shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { holdRise, riseLeft, windingTemperature } from './hold';
 import {
   adiabaticRate,
   continuousCurrent,
@@ -33,4 +34,7 @@ export const thermalFormulas: readonly AnyFormula[] = [
   slowRate,
   fastRate,
   windingRiseAt,
+  holdRise,
+  riseLeft,
+  windingTemperature,
 ];
