@@ -1,0 +1,137 @@
+// Demand against capacity, one row a check: the numbers, the factor, the factor required, and the word for how it stands.
+import type { ReactNode } from 'react';
+import { type Check, modeLabels } from '@/lib/assess/assessment';
+import type { UnitKey } from '@/lib/quantity/units';
+import { Factor } from '../marks/factor';
+import { Quantity } from '../marks/quantity';
+import { StatusMark } from '../marks/status-mark';
+import { type Row, RuledTable } from '../table/ruled-table';
+import { Pins } from './pins';
+import type { RemarkPin } from './remark-pin';
+
+interface CheckTableProps {
+  /** What the table shows, e.g. `Checks of the teeth`. */
+  readonly caption: string;
+  readonly checks: readonly Check[];
+  /** Address of the worked sheet; each check then leads to its own steps there. */
+  readonly workedHref?: string | undefined;
+  readonly pins?: readonly RemarkPin[] | undefined;
+}
+
+/** Table of checks, usually those of one section. */
+export function CheckTable({ caption, checks, workedHref, pins }: CheckTableProps) {
+  const demand = common(checks.map((c) => c.demandLabel));
+  const capacity = common(checks.map((c) => c.capacityLabel));
+  return (
+    <RuledTable
+      caption={caption}
+      columns={[
+        { label: 'Check' },
+        { label: demand ?? 'Demand', kind: 'number' },
+        { label: capacity ?? 'Capacity', kind: 'number' },
+        { label: 'Factor', kind: 'number' },
+        { label: 'Required', kind: 'number' },
+        { label: 'Holds to', kind: 'number' },
+        { label: 'Standing', kind: 'mark', silent: true },
+      ]}
+      rows={checks.map((check) => checkRow(check, demand, capacity, workedHref, pins))}
+    />
+  );
+}
+
+function checkRow(
+  check: Check,
+  demand: string | null,
+  capacity: string | null,
+  workedHref: string | undefined,
+  pins: readonly RemarkPin[] | undefined,
+): Row {
+  return {
+    key: check.key,
+    id: `check-${check.key}`,
+    tone: check.status === 'below' ? 'below' : check.status === 'not assessed' ? 'unknown' : 'plain',
+    cells: [
+      <CheckName key="name" check={check} workedHref={workedHref} pins={pins} />,
+      <Side
+        key="demand"
+        si={check.demand}
+        unit={check.unit}
+        what={demand === null ? check.demandLabel : null}
+      />,
+      <Side
+        key="capacity"
+        si={check.capacity}
+        unit={check.unit}
+        what={capacity === null ? check.capacityLabel : null}
+      />,
+      <span key="factor" className={check.status === 'below' ? 'warn factor-below' : undefined}>
+        <Factor value={check.factor} />
+      </span>,
+      <span key="required" title={check.requiredFrom}>
+        <Factor value={check.required} />
+      </span>,
+      check.onLadder ? <Quantity key="holds" si={check.holdsTo} unit="N m" /> : <NoTorque key="holds" />,
+      <StatusMark key="mark" status={check.status} />,
+    ],
+    note: noteOf(check),
+  };
+}
+
+function CheckName({
+  check,
+  workedHref,
+  pins,
+}: { readonly check: Check } & Pick<CheckTableProps, 'workedHref' | 'pins'>) {
+  const step = check.steps.at(-1);
+  return (
+    <>
+      {workedHref === undefined || step === undefined ? (
+        check.label
+      ) : (
+        <a href={`${workedHref}#step-${step}`} title="Show how it is worked">
+          {check.label}
+        </a>
+      )}{' '}
+      <span className="row-mode">{modeLabels[check.mode]}</span>
+      <Pins pins={pins} at={check.key} />
+    </>
+  );
+}
+
+/** Demand or capacity; with its own name above when the rows of the table do not share one. */
+function Side({
+  si,
+  unit,
+  what,
+}: {
+  readonly si: number | null;
+  readonly unit: UnitKey;
+  readonly what: string | null;
+}) {
+  return (
+    <>
+      <Quantity si={si} unit={unit} />
+      {what === null ? null : <span className="row-what">{what}</span>}
+    </>
+  );
+}
+
+/** A check whose limit is no output torque has none to hold to: that is not the same as not assessed. */
+function NoTorque() {
+  return (
+    <span className="number">
+      <span aria-hidden="true">·</span>
+      <span className="for-ear">no torque limit</span>
+    </span>
+  );
+}
+
+function noteOf(check: Check): ReactNode {
+  if (check.status === 'not assessed') return `Not assessed: ${check.missing ?? 'no reason is given.'}`;
+  return check.caveat === null ? undefined : `Rests on: ${check.caveat}`;
+}
+
+function common(labels: readonly string[]): string | null {
+  const first = labels[0];
+  return first !== undefined && labels.every((l) => l === first) ? first : null;
+}
