@@ -15,7 +15,8 @@ export class Sheet {
 
   /**
    * Works one formula on traced SI inputs for the part at path `at`. The result is traced to this step.
-   * Two results with one symbol at one place are told apart by `as`, e.g. `T.hold`.
+   * Two results with one symbol at one place are told apart by `as`, e.g. `T.hold`. A result that is not a number,
+   * outside the formula's range, is returned but not kept: whoever asked for it says why there is none.
    */
   work<const G extends Given>(
     section: SectionKey,
@@ -30,7 +31,7 @@ export class Sheet {
     // `plain` has exactly the symbols of `inputs`, which the type ties to those of the formula.
     const value = formula.of(plain as { [K in keyof G]: number });
     const key = `${at}.${as}`;
-    if (this.recording) {
+    if (this.recording && Number.isFinite(value)) {
       const listed = Object.entries<Traced>(inputs).map(([symbol, { value: v, from }]) => ({
         symbol,
         value: v,

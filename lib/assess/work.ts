@@ -48,23 +48,28 @@ interface FigureInput {
   readonly unit: UnitKey;
   readonly value: Traced | null;
   readonly better?: Direction;
-  readonly missing?: string;
+  readonly missing?: string | null;
   readonly headline?: boolean;
+}
+
+/** The number itself, or null when there is none or the formula found none (outside its range). */
+export function finite(traced: Traced | null): Traced | null {
+  return traced !== null && Number.isFinite(traced.value) ? traced : null;
 }
 
 /** Adds a figure. A figure without a value says why in `missing`. */
 export function addFigure(work: Work, f: FigureInput): void {
-  const finite = f.value !== null && Number.isFinite(f.value.value) ? f.value : null;
+  const value = finite(f.value);
   work.figures.push({
     key: f.key,
     section: f.section,
     label: f.label,
     symbol: f.symbol,
     unit: f.unit,
-    value: finite?.value ?? null,
+    value: value?.value ?? null,
     better: f.better ?? 'neither',
-    missing: finite === null ? (f.missing ?? 'It cannot be worked out from what is entered.') : null,
-    step: stepOf(finite),
+    missing: value === null ? (f.missing ?? 'It cannot be worked out from what is entered.') : null,
+    step: stepOf(value),
     headline: f.headline ?? false,
   });
 }
@@ -82,7 +87,7 @@ interface CheckInput {
   readonly required: number;
   readonly requiredFrom: string;
   /** Sentence shown when demand or capacity is null. */
-  readonly missing?: string;
+  readonly missing?: string | null;
   readonly caveat?: string | null;
   /**
    * Present for an element whose limit is an output torque: the output torque that causes `demand`, and the power of
@@ -95,9 +100,11 @@ interface CheckInput {
 
 /** Adds a check: its factor, status, and the output torque at which the element reaches its limit. */
 export function addCheck(work: Work, c: CheckInput): void {
-  const factor = factorOf(c.demand, c.capacity);
+  const demand = finite(c.demand);
+  const capacity = finite(c.capacity);
+  const factor = factorOf(demand, capacity);
   const status: CheckStatus = factor === null ? 'not assessed' : factor >= c.required ? 'holds' : 'below';
-  const limit = (capacity: number | undefined) => torqueAt(c.torque, c.demand, capacity);
+  const limit = (at: number | undefined) => torqueAt(c.torque, demand, at);
   work.checks.push({
     key: c.key,
     section: c.section,
@@ -107,18 +114,18 @@ export function addCheck(work: Work, c: CheckInput): void {
     demandLabel: c.demandLabel,
     capacityLabel: c.capacityLabel,
     unit: c.unit,
-    demand: c.demand?.value ?? null,
-    capacity: c.capacity?.value ?? null,
+    demand: demand?.value ?? null,
+    capacity: capacity?.value ?? null,
     factor,
     required: c.required,
     requiredFrom: c.requiredFrom,
-    holdsTo: factor === null ? null : limit(c.capacity?.value),
+    holdsTo: factor === null ? null : limit(capacity?.value),
     holdsFrom: factor === null ? null : limit(c.scatter?.low),
     holdsUpTo: factor === null ? null : limit(c.scatter?.high),
     onLadder: c.torque !== undefined,
     missing: factor === null ? (c.missing ?? 'A value it needs is not entered.') : null,
     caveat: c.caveat ?? null,
-    steps: [c.demand, c.capacity].flatMap((t) => stepOf(t) ?? []),
+    steps: [demand, capacity].flatMap((t) => stepOf(t) ?? []),
   });
 }
 

@@ -12,31 +12,44 @@ const points: readonly (readonly [kelvin: number, name: PropertyKey])[] = [
   [353.15, 'retention_80C'],
 ];
 
+/** Two neighbouring rows of a material's retention table; the same row twice at or below the first. */
+export interface RetentionRows {
+  readonly before: { readonly kelvin: number; readonly retention: CatalogValue };
+  readonly after: { readonly kelvin: number; readonly retention: CatalogValue };
+}
+
+/**
+ * The rows at 23, 40, 50, 60 and 80 °C between which `temperature` (K) lies. `undefined` above 80 °C or where the
+ * material has no such row: there is no data, so what needs it is not assessed.
+ */
+export function retentionRows(key: MaterialKey, temperature: number): RetentionRows | undefined {
+  let before: RetentionRows['before'] | undefined;
+  for (const [kelvin, name] of points) {
+    const retention = property(key, name);
+    if (retention === undefined) return undefined;
+    const row = { kelvin, retention };
+    if (temperature <= kelvin) return { before: before ?? row, after: row };
+    before = row;
+  }
+  return undefined;
+}
+
 /**
  * Share of the strength at 23 °C that is left at `temperature` (K), with its low and high estimate: straight lines
- * between 23, 40, 50, 60 and 80 °C, and 1 below 23 °C. `undefined` above 80 °C: there is no data, so it is not assessed.
+ * between the rows, and 1 below 23 °C. `undefined` above 80 °C: there is no data, so it is not assessed.
  * Source: retention rows of the catalogue, mostly from memory.
  */
 export function strengthRetention(
   key: MaterialKey,
   temperature: number,
 ): { readonly value: number; readonly low: number; readonly high: number } | undefined {
-  let before: readonly [number, CatalogValue] | undefined;
-  for (const [kelvin, name] of points) {
-    const value = property(key, name);
-    if (value === undefined) return undefined;
-    if (temperature <= kelvin) {
-      if (before === undefined) return { value: value.value, low: value.low, high: value.high };
-      const share = (temperature - before[0]) / (kelvin - before[0]);
-      const from = before[1];
-      const mix = (a: number, b: number) => a + (b - a) * share;
-      return {
-        value: mix(from.value, value.value),
-        low: mix(from.low, value.low),
-        high: mix(from.high, value.high),
-      };
-    }
-    before = [kelvin, value];
-  }
-  return undefined;
+  const rows = retentionRows(key, temperature);
+  if (rows === undefined) return undefined;
+  const { before, after } = rows;
+  const span = after.kelvin - before.kelvin;
+  const share = span === 0 ? 0 : (temperature - before.kelvin) / span;
+  const mix = (a: number, b: number) => a + (b - a) * share;
+  const { retention: from } = before;
+  const { retention: to } = after;
+  return { value: mix(from.value, to.value), low: mix(from.low, to.low), high: mix(from.high, to.high) };
 }

@@ -3,7 +3,6 @@ import { formula } from '../../formula';
 import { involute } from '../../numeric/involute';
 
 const ISO = 'ISO 21771:2007 (from memory)';
-const angle = [0.24, 0.45] as const;
 
 /** Face width (m) of one half of a double-helical gear. */
 export const halfFaceWidth = formula({
