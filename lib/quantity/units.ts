@@ -45,7 +45,7 @@ export const units = {
   s: { print: 's', typed: 's', si: 's', factor: 1 },
   ms: { print: 'ms', typed: 'ms', si: 's', factor: 1e-3 },
   h: { print: 'h', typed: 'hour', si: 's', factor: 3600 },
-  Hz: { print: 'Hz', typed: 'Hz', si: '1/s', factor: 1 },
+  Hz: { print: 'Hz', typed: 'Hz', si: 's^-1', factor: 1 },
   'rad/s': { print: 'rad/s', typed: 'rad/s', si: 'rad/s', factor: 1 },
   'm/s': { print: 'm/s', typed: 'm/s', si: 'm/s', factor: 1 },
 } as const satisfies Record<string, Unit>;
