@@ -2,6 +2,7 @@
 import type { Role } from '@/lib/access/policy';
 import type { Assessment } from '@/lib/assess/assessment';
 import type { HoldPoint } from '@/lib/review/hold-points';
+import type { HoldPointState } from '@/lib/review/standing';
 import type { DesignHead, HeadlineView, PersonView } from './common';
 import type { FindingView } from './finding';
 import type { RevisionView } from './sheet';
@@ -15,6 +16,10 @@ export interface BlockerView {
   readonly remover: string;
   /** Key or path of the check, finding or thread (`thread:<number>`) it is about; null for none. */
   readonly at: string | null;
+  /** Send to `disposeFinding` to accept it with a reason; null when no disposition can remove it. */
+  readonly dispose: { readonly findingKey: string; readonly fingerprint: string } | null;
+  /** Whether the viewer may dispose of it. */
+  readonly mayDispose: boolean;
 }
 
 export interface SignatureView {
@@ -46,8 +51,11 @@ export interface HoldPointView {
   readonly key: HoldPoint;
   readonly label: string;
   readonly releases: string;
-  /** released: all signatures stand · open: may be signed · blocked · withdrawn: was signed, is void. */
-  readonly state: 'released' | 'open' | 'blocked' | 'withdrawn';
+  /**
+   * released: all signatures stand · suspended: signed, but a blocker has come up since · withdrawn: a signature was
+   * taken back · open: may be signed · blocked: may not be signed yet.
+   */
+  readonly state: HoldPointState;
   readonly blockers: readonly BlockerView[];
   readonly needed: readonly NeededView[];
   readonly signatures: readonly SignatureView[];
