@@ -27,6 +27,7 @@ export const units = {
   rpm: { print: 'rpm', typed: 'rpm', si: 'rad/s', factor: turn / 60 },
   'rpm/V': { print: 'rpm/V', typed: 'rpm/V', si: 'rad/(s V)', factor: turn / 60 },
   'N m': { print: 'N·m', typed: 'N m', si: 'N m', factor: 1 },
+  'N m/A': { print: 'N·m/A', typed: 'N m/A', si: 'N m/A', factor: 1 },
   N: { print: 'N', typed: 'N', si: 'N', factor: 1 },
   MPa: { print: 'MPa', typed: 'MPa', si: 'Pa', factor: 1e6 },
   kg: { print: 'kg', typed: 'kg', si: 'kg', factor: 1 },
