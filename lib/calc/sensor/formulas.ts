@@ -13,6 +13,7 @@ import { likelyError, worstError } from './exactness';
 import {
   averagedNoise,
   averagingBits,
+  commandAge,
   pulseShare,
   pulseStep,
   quadratureCounts,
@@ -31,6 +32,8 @@ export const sensorFormulas: readonly AnyFormula[] = [
   travelLeft,
   randomError,
   positionError,
+  worstError,
+  likelyError,
   resolution,
   quantisationNoise,
   quantisationRatio,
@@ -41,6 +44,5 @@ export const sensorFormulas: readonly AnyFormula[] = [
   speedStep,
   pulseShare,
   pulseStep,
-  worstError,
-  likelyError,
+  commandAge,
 ];

@@ -121,3 +121,15 @@ export const pulseStep = formula({
   source: 'Definition; pulse span 1 ms for the travel is common practice, no source',
   of: (g) => (g.phi * g.t_tick) / g.t_span,
 });
+
+/** Greatest age of a command that comes once a period, s. */
+export const commandAge = formula({
+  key: 'sensor.commandAge',
+  symbol: 't_age',
+  name: 'Greatest age of a command',
+  unit: 's',
+  given: { f: 'Hz' },
+  text: '1 / f',
+  source: 'Definition',
+  of: (g) => 1 / g.f,
+});
