@@ -25,6 +25,7 @@ export function CheckTable({ caption, checks, workedHref, pins }: CheckTableProp
   return (
     <RuledTable
       caption={caption}
+      layout="checks"
       columns={[
         { label: 'Check' },
         { label: demand ?? 'Demand', kind: 'number' },
@@ -118,12 +119,7 @@ function Side({
 
 /** A check whose limit is no output torque has none to hold to: that is not the same as not assessed. */
 function NoTorque() {
-  return (
-    <span className="number">
-      <span aria-hidden="true">·</span>
-      <span className="for-ear">no torque limit</span>
-    </span>
-  );
+  return <span className="unit">no torque limit</span>;
 }
 
 function noteOf(check: Check): ReactNode {

@@ -19,6 +19,7 @@ export function FigureTable({ caption, figures, workedHref, pins }: FigureTableP
   return (
     <RuledTable
       caption={caption}
+      layout="figures"
       columns={[{ label: 'Figure' }, { label: 'Symbol' }, { label: 'Value', kind: 'number' }]}
       rows={figures.map((f) => ({
         key: f.key,

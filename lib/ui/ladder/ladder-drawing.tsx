@@ -6,7 +6,6 @@ import { hatching } from './strokes';
 
 /** Draws a layout; hidden from the ear, which gets the summary and the tables. */
 export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) {
-  const forced = l.tops.find((t) => t.kind === 'forced');
   return (
     <svg
       className={`drawing ladder-${l.form}`}
@@ -30,7 +29,7 @@ export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) 
         <LadderRowDrawing key={row.check.key} row={row} layout={l} />
       ))}
       {l.tops.map((t) => (
-        <TopText key={t.kind} top={t} other={t.kind === 'asked' ? forced : undefined} />
+        <TopText key={t.kind} top={t} />
       ))}
       {l.ticks.map((t, i) => (
         <text
@@ -50,14 +49,9 @@ export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) 
   );
 }
 
-function TopText({ top }: { readonly top: TopLabel; readonly other: TopLabel | undefined }) {
+function TopText({ top }: { readonly top: TopLabel }) {
   return (
-    <text
-      className={top.kind === 'asked' ? 'text-asked' : 'text-forced'}
-      x={top.textX}
-      y={top.textY}
-      textLength={undefined}
-    >
+    <text className={top.kind === 'asked' ? 'text-asked' : 'text-forced'} x={top.textX} y={top.textY}>
       {top.text}
     </text>
   );

@@ -2,7 +2,7 @@
 
 import { scaleLinear } from 'd3-scale';
 import type { Check, Headline } from '@/lib/assess/assessment';
-import { printNumber } from '@/lib/quantity/print';
+import { printTorque } from '../marks/torque';
 import type { LadderChoice } from './choose';
 import { farEnd, type TorqueAxis, torqueAxis } from './scale';
 import { textWidth, wrapText } from './text-width';
@@ -74,10 +74,11 @@ const forms = {
 /** Lays the ladder out for one form. */
 export function ladderLayout(form: LadderForm, choice: LadderChoice, headline: Headline): LadderLayout {
   const f = forms[form];
+  const left = leftOf(form, choice);
   const axis = torqueAxis(choice.assessed, headline.demanded, headline.forced, f.ticks);
   const right = f.right - valueRoom - (axis.broken ? breakRoom : 0);
-  const x = scaleLinear().domain([0, axis.top]).range([f.left, right]);
-  const tops = topLabels(headline, x, f.left, f.width);
+  const x = scaleLinear().domain([0, axis.top]).range([left, right]);
+  const tops = topLabels(headline, x, left, f.width);
   const lines = tops.map((t) => t.x).toSorted((a, b) => a - b);
   const tiers = new Set(tops.map((t) => t.textY)).size;
   const plotTop = 10 + tiers * 18;
@@ -89,7 +90,7 @@ export function ladderLayout(form: LadderForm, choice: LadderChoice, headline: H
     const line = form === 'wide' ? y + tall / 2 : y + names.length * f.lead + 9;
     const nameY = form === 'wide' ? line + 4.5 - ((names.length - 1) * 15) / 2 : y + 13;
     const arrow = check.holdsTo === null ? null : arrowOf(check, axis, x, right, lines);
-    const boxX = unknownBoxX(f.left, right, lines);
+    const boxX = unknownBoxX(left, right, lines);
     rows.push({ check, y: line, names, nameY, arrow, boxX, weakest: check.key === headline.weakest });
     y += tall;
   }
@@ -99,7 +100,7 @@ export function ladderLayout(form: LadderForm, choice: LadderChoice, headline: H
     form,
     width: f.width,
     height: axisY + 42,
-    left: f.left,
+    left,
     right,
     plotTop,
     axisY,
@@ -110,6 +111,15 @@ export function ladderLayout(form: LadderForm, choice: LadderChoice, headline: H
     hatch: hatchOf(headline, x),
     broken: axis.broken,
   };
+}
+
+/** The plot begins where the longest name ends; long names wrap rather than eat the drawing. */
+function leftOf(form: LadderForm, { assessed, unknown }: LadderChoice): number {
+  const f = forms[form];
+  if (form === 'narrow') return f.left;
+  const lines = [...assessed, ...unknown].flatMap((c) => wrapText(c.label, f.names, nameSize, nameStretch));
+  const widest = Math.max(...lines.map((l) => textWidth(l, nameSize, nameStretch)));
+  return Math.min(f.left, Math.max(120, widest + 14));
 }
 
 type Scale = (torque: number) => number;
@@ -126,7 +136,7 @@ function arrowOf(
   const tip = broken ? right + 28 : x(holds);
   const low = broken || check.holdsFrom === null ? null : x(check.holdsFrom);
   const high = broken || check.holdsUpTo === null ? null : x(check.holdsUpTo);
-  const text = printNumber(holds);
+  const text = printTorque(holds);
   const width = textWidth(text, 13);
   const textX = clearOf(lines, Math.max(tip, high ?? 0) + 8, width);
   return { tip, low, high, broken, text, textX, textWidth: width };
@@ -152,7 +162,7 @@ function unknownBoxX(left: number, right: number, lines: readonly number[]): num
 
 function topLabels(headline: Headline, x: Scale, left: number, width: number): TopLabel[] {
   const label = (kind: TopLabel['kind'], torque: number, words: string): TopLabel => {
-    const text = `${words} ${printNumber(torque)}`;
+    const text = `${words} ${printTorque(torque)}`;
     const w = textWidth(text, 13);
     const at = x(torque);
     const textX = Math.min(Math.max(at - w / 2, left), width - w);
@@ -161,6 +171,19 @@ function topLabels(headline: Headline, x: Scale, left: number, width: number): T
   const asked = label('asked', headline.demanded, 'asked');
   if (headline.forced === null) return [asked];
   const forced = label('forced', headline.forced, 'drive can force');
+  if (asked.x < forced.x) {
+    // Side by side on one tier, each leaning away from the other, when that is enough.
+    const before = Math.max(left, asked.x + 5 - asked.width);
+    const after = Math.min(forced.x - 5, width - forced.width);
+    const askedX = Math.min(asked.textX, Math.max(before, after - 10 - asked.width));
+    const forcedX = Math.max(forced.textX, Math.min(after, askedX + asked.width + 10));
+    if (askedX + asked.width + 9 <= forcedX) {
+      return [
+        { ...asked, textX: askedX },
+        { ...forced, textX: forcedX },
+      ];
+    }
+  }
   const apart =
     asked.textX + asked.width + 10 < forced.textX || forced.textX + forced.width + 10 < asked.textX;
   // On two tiers the upper label's line passes beside the lower label only when that one stands clear of it.

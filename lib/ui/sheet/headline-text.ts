@@ -1,7 +1,7 @@
 // The first thing said about a design: the weakest link, the demand, the factor, what the drive can force.
 import type { Headline, Mode } from '@/lib/assess/assessment';
-import { printNumber } from '@/lib/quantity/print';
 import { printFactor } from '../marks/factor';
+import { printTorque } from '../marks/torque';
 
 /** A piece of the sentence; `strong` numbers stand out, `warn` ones are set in the warning colour as well. */
 export interface Piece {
@@ -23,7 +23,7 @@ const givesWay: Readonly<Record<Mode, string>> = {
 const say = (text: string): Piece => ({ text, tone: 'plain' });
 const unit: Piece = { text: '\u202fN·m', tone: 'unit' };
 const torque = (value: number, tone: 'strong' | 'warn' = 'strong'): Piece => ({
-  text: printNumber(value),
+  text: printTorque(value),
   tone,
 });
 
@@ -34,7 +34,9 @@ export function headlinePieces(headline: Headline, label: string | null, mode: M
     return [
       say('No element could be assessed, so nothing is known of what breaks first. The duty asks '),
       ...[torque(demanded), unit],
-      ...(forced === null ? [say('.')] : [say('; the drive can force '), torque(forced), say('.')]),
+      ...(forced === null
+        ? [say('. What the drive can force is not assessed.')]
+        : [say('; the drive can force '), torque(forced), say('.')]),
     ];
   }
   const comma = label?.includes(',') === true ? ', ' : ' ';

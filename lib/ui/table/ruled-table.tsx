@@ -26,12 +26,14 @@ interface RuledTableProps {
   readonly captionShown?: boolean | undefined;
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
+  /** Fixed column widths, so that several tables under one another line up. */
+  readonly layout?: 'checks' | 'figures' | 'fields' | undefined;
 }
 
 /** A ruled table. */
-export function RuledTable({ caption, captionShown = false, columns, rows }: RuledTableProps) {
+export function RuledTable({ caption, captionShown = false, columns, rows, layout }: RuledTableProps) {
   return (
-    <table className="ruled">
+    <table className="ruled" data-layout={layout}>
       <caption className={captionShown ? 'label' : 'for-ear'}>{caption}</caption>
       <thead>
         <tr>

@@ -1,0 +1,55 @@
+// A number with its unit. Text, not a number box: a unit may be typed along with the number.
+import type { ComponentProps } from 'react';
+import { type UnitKey, unitOf } from '@/lib/quantity/units';
+import { FieldFrame, type FieldWords, fieldId, inputAttributes } from './field-frame';
+
+type Input = Omit<ComponentProps<'input'>, 'id' | 'name' | 'className' | 'style' | 'type' | 'min' | 'max'>;
+
+interface QuantityInputProps extends FieldWords {
+  readonly unit: UnitKey;
+  /** Range in `unit`, told in the help. */
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  /** True when it may be left empty: what needs it is then not assessed. */
+  readonly unknown?: boolean | undefined;
+}
+
+/** A quantity's input with symbol and unit. */
+export function QuantityInput(props: QuantityInputProps & Input) {
+  const { label, name, symbol, help, error, unit, min, max, unknown = false, ...input } = props;
+  const words = { label, name, symbol, error, help: fullHelp(help, unit, min, max, unknown) };
+  const print = unitOf(unit).print;
+  return (
+    <FieldFrame {...words}>
+      <span className="input-with-unit">
+        <input
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          placeholder={unknown ? 'unknown' : undefined}
+          {...input}
+          {...inputAttributes(words)}
+          className="input input-number"
+        />
+        {print === '' ? null : (
+          <span className="input-unit" id={`${fieldId(name)}-unit`}>
+            {print}
+          </span>
+        )}
+      </span>
+    </FieldFrame>
+  );
+}
+
+function fullHelp(
+  help: string | undefined,
+  unit: UnitKey,
+  min: number | undefined,
+  max: number | undefined,
+  unknown: boolean,
+): string {
+  const tail = unitOf(unit).print === '' ? '' : ` ${unitOf(unit).print}`;
+  const range = min === undefined || max === undefined ? '' : `${min} to ${max}${tail}.`;
+  const empty = unknown ? 'Leave empty if unknown; what needs it is then not assessed.' : '';
+  return [help ?? '', range, empty].filter((s) => s !== '').join(' ');
+}
