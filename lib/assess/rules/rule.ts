@@ -45,6 +45,6 @@ export interface Rule {
 }
 
 /** A figure's value by key, in SI; null when it is missing or was never worked out. */
-export function valueOf(judged: Judged, key: string): number | null {
+export function figureOf(judged: Judged, key: string): number | null {
   return judged.figures.get(key)?.value ?? null;
 }

@@ -1,5 +1,6 @@
 // Every formula of the motion shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { armMiddle, armOffsetInertia, outputInertia } from './arm';
 import { dutyTorque, fastestMove, fastestMoveSpeed, moveTorque, movingShare } from './duty';
 import {
   accelerationTorque,
@@ -13,6 +14,7 @@ import {
   reflectedInertia,
   totalInertia,
 } from './inertia';
+
 import {
   cosineAcceleration,
   cosineEffectiveAcceleration,
@@ -29,6 +31,9 @@ import {
 } from './profiles';
 
 export const motionFormulas: readonly AnyFormula[] = [
+  armMiddle,
+  armOffsetInertia,
+  outputInertia,
   moveTorque,
   dutyTorque,
   movingShare,

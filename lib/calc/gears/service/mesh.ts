@@ -84,6 +84,19 @@ export const creditedContactRatio = formula({
   of: (g) => Math.min(g.eps_alphan, 2),
 });
 
+/** Profile shift beyond the least one without undercut; below zero the foot of the tooth is cut away. */
+export const undercutMargin = formula({
+  key: 'gears.undercutMargin',
+  symbol: 'Delta_x',
+  name: 'Profile shift beyond the undercut limit',
+  unit: '1',
+  given: { x: '1', x_min: '1' },
+  text: 'x - x_min',
+  source: 'Definition',
+  domain: { x: [0.5, 1], x_min: [-1, 0.4] },
+  of: (g) => g.x - g.x_min,
+});
+
 /** Heat (W) of all meshes up to this one. */
 export const lossSum = formula({
   key: 'gears.lossSum',
@@ -142,6 +155,7 @@ export const meshServiceFormulas = [
   backlashSum,
   toolTipRounding,
   creditedContactRatio,
+  undercutMargin,
   lossSum,
   caseTemperature,
   temperatureRise,

@@ -1,0 +1,69 @@
+// The factor each check must reach: from the catalogue's table by consequence, layers and kind of load; metals apart.
+import { requiredFactor, type SafetyFactorKey, safetyFactors } from '@/lib/catalog/safety-factors';
+
+export type Consequence = 'harmless' | 'harm';
+export type MaterialKind = 'printed' | 'moulded' | 'metal';
+
+export interface Required {
+  readonly factor: number;
+  /** Where it comes from, in words. */
+  readonly from: string;
+}
+
+const consequenceWords: Readonly<Record<Consequence, string>> = {
+  harmless: 'no harm if it breaks',
+  harm: 'a break can hurt someone or drop a load',
+};
+
+/**
+ * Factors for metal teeth, which the catalogue's table of printed parts does not hold. ISO 6336 leaves them to agreement;
+ * these are common practice, no source.
+ */
+const metal = {
+  static: { label: 'Static, on yield', harmless: 1.5, harm: 2 },
+  root: { label: 'Root fatigue of metal', harmless: 1.4, harm: 1.7 },
+  flank: { label: 'Flank of metal, on pressure', harmless: 1.1, harm: 1.3 },
+} as const;
+
+function fromTable(key: SafetyFactorKey, consequence: Consequence): Required {
+  return {
+    factor: requiredFactor(key, consequence),
+    from: `${safetyFactors[key].label}; ${consequenceWords[consequence]} (common practice)`,
+  };
+}
+
+function forMetal(key: keyof typeof metal, consequence: Consequence): Required {
+  return {
+    factor: metal[key][consequence],
+    from: `${metal[key].label}; ${consequenceWords[consequence]} (common practice, no source)`,
+  };
+}
+
+/** For a single overload of a tooth root. */
+export function requiredRootStatic(kind: MaterialKind, across: boolean, consequence: Consequence): Required {
+  if (kind === 'metal') return forMetal('static', consequence);
+  return fromTable(across ? 'staticAcrossLayers' : 'staticInLayers', consequence);
+}
+
+/** For the fatigue of a tooth root, on stress. */
+export function requiredRootFatigue(kind: MaterialKind, consequence: Consequence): Required {
+  return kind === 'metal' ? forMetal('root', consequence) : fromTable('fatigueStress90', consequence);
+}
+
+/** For a stress that is held, on stress after the creep fraction. */
+export function requiredSustained(consequence: Consequence): Required {
+  return fromTable('sustained', consequence);
+}
+
+/** For the flank, on pressure: pressure grows with the root of the load, so plastics take the root of the fatigue factor. */
+export function requiredFlank(kind: MaterialKind, consequence: Consequence): Required {
+  if (kind === 'metal') return forMetal('flank', consequence);
+  const { factor, from } = fromTable('fatigueStress90', consequence);
+  // Two decimals, upwards, so that what is shown is what is asked.
+  return { factor: Math.ceil(Math.sqrt(factor) * 100) / 100, from: `Square root of: ${from}` };
+}
+
+/** For a limit that already holds its margin: deflection, wear, temperature. */
+export function requiredOne(from: string): Required {
+  return { factor: 1, from };
+}

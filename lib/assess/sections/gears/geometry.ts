@@ -1,0 +1,220 @@
+// Geometry of a stage: angles, centre distance, diameters and the mesh that results, or why there is none.
+import {
+  baseHelixAngle,
+  transverseBasePitch,
+  transversePressureAngle,
+} from '@/lib/calc/gears/geometry/angles';
+import {
+  addendumContactRatio,
+  overlapRatio,
+  transverseContactRatio,
+  virtualContactRatio,
+} from '@/lib/calc/gears/geometry/contact-ratio';
+import { pitchDiameter } from '@/lib/calc/gears/geometry/diameters';
+import {
+  centreDistanceExcess,
+  centreDistanceModification,
+  gearRatio,
+  referenceCentreDistance,
+  tipShortening,
+  workingAngleFromCentreDistance,
+  workingAngleFromShifts,
+  workingCentreDistance,
+} from '@/lib/calc/gears/geometry/pair';
+import { backlashFromCentreDistance, halfFaceWidth } from '@/lib/calc/gears/service/mesh';
+import type { Traced } from '@/lib/quantity/traced';
+import { practice } from '../../sheet';
+import { finite, type Work } from '../../work';
+import { type GearGeometry, gearGeometry } from './gear';
+import type { StagePlace } from './stage';
+
+/** How far below the distance without backlash, in modules, the shafts may stand before the teeth cannot be put together. */
+export const bindingLimit = 0.05;
+
+/** A pair of gears in mesh at the centre distance that the case holds. */
+export interface Mesh {
+  readonly a: Traced;
+  readonly alphaWt: Traced;
+  readonly contactRatio: Traced;
+  readonly overlap: Traced;
+  readonly virtualRatio: Traced;
+  readonly addendum1: Traced;
+  readonly addendum2: Traced;
+  readonly pitchDiameter2: Traced;
+}
+
+export interface StageGeometry extends StagePlace {
+  readonly u: Traced;
+  readonly beta: Traced;
+  readonly alphaT: Traced;
+  readonly betaB: Traced;
+  /** Centre distance without backlash; null when the shifts allow none. */
+  readonly aw: Traced | null;
+  /** Given centre distance less the one without backlash; null when none is given. */
+  readonly excess: Traced | null;
+  /** On the working pitch circle; null when no centre distance is given. */
+  readonly backlash: Traced | null;
+  readonly pinion: GearGeometry;
+  readonly wheel: GearGeometry;
+  readonly mesh: Mesh | null;
+  /** Why there is no mesh, in a sentence; null when there is one. */
+  readonly missing: string | null;
+}
+
+interface Angles {
+  readonly u: Traced;
+  readonly beta: Traced;
+  readonly alphaT: Traced;
+  readonly betaB: Traced;
+  readonly ad: Traced;
+}
+
+const noHelix = practice(0, 'a spur gear has no helix');
+
+export function stageGeometry(work: Work, place: StagePlace): StageGeometry {
+  const { at, stage } = place;
+  const angles = anglesOf(work, place);
+  const { u, beta, alphaT, betaB } = angles;
+  const alphaW0 = finite(
+    work.sheet.work(
+      'gears',
+      at,
+      workingAngleFromShifts,
+      {
+        alpha_t: alphaT,
+        alpha_n: stage.pressureAngle,
+        x_1: stage.pinion.shift,
+        x_2: stage.wheel.shift,
+        z_1: stage.pinion.teeth,
+        z_2: stage.wheel.teeth,
+      },
+      'alpha_w0',
+    ),
+  );
+  const aw = alphaW0 === null ? null : centreOf(work, at, angles, alphaW0);
+  const k = aw === null ? null : shorteningOf(work, place, angles, aw);
+  const pinion = gearGeometry(work, place, 'pinion', angles, k);
+  const wheel = gearGeometry(work, place, 'wheel', angles, k);
+  const base = { ...place, u, beta, alphaT, betaB, aw, pinion, wheel };
+  if (aw === null || alphaW0 === null)
+    return { ...base, excess: null, backlash: null, mesh: null, missing: noCentre };
+  const given = stage.centreDistance;
+  const excess =
+    given === null ? null : work.sheet.work('gears', at, centreDistanceExcess, { a: given, a_w: aw });
+  const a = given ?? aw;
+  const alphaWt =
+    given === null
+      ? alphaW0
+      : finite(
+          work.sheet.work('gears', at, workingAngleFromCentreDistance, {
+            a_d: angles.ad,
+            alpha_t: alphaT,
+            a,
+          }),
+        );
+  const apart = { ...base, excess, backlash: null, mesh: null };
+  if (alphaWt === null || alphaWt.value <= 0) return { ...apart, missing: tooClose };
+  const backlash =
+    given === null
+      ? null
+      : work.sheet.work('gears', at, backlashFromCentreDistance, { a, alpha_wt: alphaWt, alpha_w0: alphaW0 });
+  if (excess !== null && excess.value < -bindingLimit * stage.module.value)
+    return { ...apart, backlash, missing: tooClose };
+  const toothless = pinion.missing ?? wheel.missing;
+  if (toothless !== null) return { ...apart, backlash, missing: toothless };
+  const mesh = meshOf(work, place, angles, pinion, wheel, a, alphaWt);
+  if (mesh === null) return { ...apart, backlash, missing: noContact };
+  if (mesh.contactRatio.value < 1) return { ...base, excess, backlash, mesh, missing: lostContact };
+  return { ...base, excess, backlash, mesh, missing: null };
+}
+
+const noCentre = 'The profile shifts add up to less than any mesh allows; raise one of them.';
+const tooClose = 'The centre distance is too small: the teeth cannot be put together.';
+const noContact = 'The teeth do not reach each other at this centre distance.';
+const lostContact =
+  'The contact ratio is below 1: a pair of teeth lets go before the next takes over, so the stage does not run.';
+
+function anglesOf(work: Work, { at, stage }: StagePlace): Angles {
+  const { sheet } = work;
+  const beta = stage.kind === 'spur' ? noHelix : stage.helixAngle;
+  const alpha_n = stage.pressureAngle;
+  const z_1 = stage.pinion.teeth;
+  const z_2 = stage.wheel.teeth;
+  return {
+    beta,
+    u: sheet.work('gears', at, gearRatio, { z_1, z_2 }),
+    alphaT: sheet.work('gears', at, transversePressureAngle, { alpha_n, beta }),
+    betaB: sheet.work('gears', at, baseHelixAngle, { beta, alpha_n }),
+    ad: sheet.work('gears', at, referenceCentreDistance, { m_n: stage.module, z_1, z_2, beta }),
+  };
+}
+
+function centreOf(work: Work, at: string, angles: Angles, alpha: Traced): Traced | null {
+  return finite(
+    work.sheet.work('gears', at, workingCentreDistance, {
+      a_d: angles.ad,
+      alpha_t: angles.alphaT,
+      alpha_wt: alpha,
+    }),
+  );
+}
+
+function shorteningOf(work: Work, { at, stage }: StagePlace, angles: Angles, aw: Traced): Traced {
+  const y = work.sheet.work('gears', at, centreDistanceModification, {
+    a: aw,
+    a_d: angles.ad,
+    m_n: stage.module,
+  });
+  return work.sheet.work('gears', at, tipShortening, { x_1: stage.pinion.shift, x_2: stage.wheel.shift, y });
+}
+
+function meshOf(
+  work: Work,
+  { at, stage }: StagePlace,
+  angles: Angles,
+  pinion: GearGeometry,
+  wheel: GearGeometry,
+  a: Traced,
+  alphaWt: Traced,
+): Mesh | null {
+  const { sheet } = work;
+  const { beta, alphaT: alpha_t, betaB } = angles;
+  const m_n = stage.module;
+  const [da1, da2] = [pinion.tip, wheel.tip];
+  if (da1 === null || da2 === null) return null;
+  const p_bt = sheet.work('gears', at, transverseBasePitch, { m_n, beta, alpha_t });
+  const contactRatio = finite(
+    sheet.work('gears', at, transverseContactRatio, {
+      d_a1: da1,
+      d_b1: pinion.base,
+      d_a2: da2,
+      d_b2: wheel.base,
+      a,
+      alpha_wt: alphaWt,
+      p_bt,
+    }),
+  );
+  if (contactRatio === null || contactRatio.value <= 0) return null;
+  const half =
+    stage.kind === 'doubleHelical'
+      ? sheet.work('gears', at, halfFaceWidth, { b: stage.faceWidth })
+      : stage.faceWidth;
+  const addendum = (d_a: Traced, d_b: Traced, as: string) =>
+    sheet.work('gears', at, addendumContactRatio, { d_a, d_b, alpha_wt: alphaWt, p_bt }, as);
+  return {
+    a,
+    alphaWt,
+    contactRatio,
+    overlap: sheet.work('gears', at, overlapRatio, { b: half, beta, m_n }),
+    virtualRatio: sheet.work('gears', at, virtualContactRatio, { eps_alpha: contactRatio, beta_b: betaB }),
+    addendum1: addendum(da1, pinion.base, 'eps_1'),
+    addendum2: addendum(da2, wheel.base, 'eps_2'),
+    pitchDiameter2: sheet.work(
+      'gears',
+      at,
+      pitchDiameter,
+      { a, z: stage.wheel.teeth, z_mate: stage.pinion.teeth },
+      'd_w2',
+    ),
+  };
+}

@@ -1,0 +1,43 @@
+// One stage while it is worked: its place in the train, its paths, and the two gears by name.
+import type { Design } from '@/lib/design/document';
+import type { DesignSI } from '@/lib/design/read';
+import type { Traced } from '@/lib/quantity/traced';
+import { practice } from '../../sheet';
+
+export type StageSI = DesignSI['train']['stages'][number];
+export type GearSI = StageSI['pinion'];
+export type Side = 'pinion' | 'wheel';
+export const sides: readonly Side[] = ['pinion', 'wheel'];
+
+/** Where a stage stands: `at` is its path, `place` its words, e.g. `Stage 3`, counted from the motor. */
+export interface StagePlace {
+  readonly at: string;
+  readonly place: string;
+  readonly stage: StageSI;
+}
+
+/** The stages of the design in the order of the power flow. */
+export function placesOf(design: DesignSI): StagePlace[] {
+  return design.train.stages.map((stage, i) => ({
+    at: stagePath(stage.id),
+    place: `Stage ${i + 1}`,
+    stage,
+  }));
+}
+
+export function stagePath(id: string): string {
+  return `train.stages.${id}`;
+}
+
+/** `Stage 3` by the id of a stage, for sentences; the id itself when there is no such stage. */
+export function placeOf(document: Design, id: string): string {
+  const index = document.train.stages.findIndex((s) => s.id === id);
+  return index < 0 ? id : `Stage ${index + 1}`;
+}
+
+/** A basic rack of ISO 53, profile A: addendum 1, dedendum 1.25, root fillet 0.38 modules. */
+export const rack = {
+  addendum: practice(1, 'basic rack ISO 53, profile A: addendum'),
+  dedendum: practice(1.25, 'basic rack ISO 53, profile A: dedendum'),
+  fillet: practice(0.38, 'basic rack ISO 53, profile A: root fillet'),
+} as const satisfies Record<string, Traced>;
