@@ -44,6 +44,8 @@ export const loopFormulas: readonly AnyFormula[] = [
   relayGain,
   relayDeadBandGain,
   deadBandGain,
+  plantGain,
+  gainRoom,
   commandResolution,
   delayPhase,
   holdPhase,
@@ -73,6 +75,4 @@ export const loopFormulas: readonly AnyFormula[] = [
   stepGainPID,
   stepResetPID,
   stepRatePID,
-  plantGain,
-  gainRoom,
 ];

@@ -32,6 +32,9 @@ import {
 } from './wire';
 
 export const supplyFormulas: readonly AnyFormula[] = [
+  leadRise,
+  leadTemperature,
+  runTime,
   packVoltage,
   packResistance,
   packCurrent,
@@ -55,7 +58,4 @@ export const supplyFormulas: readonly AnyFormula[] = [
   longMeltingCurrent,
   fuseForLoad,
   fuseMargin,
-  leadRise,
-  leadTemperature,
-  runTime,
 ];

@@ -17,6 +17,9 @@ import {
 import { caseRise, fastRate, slowRate, windingRise, windingRiseAt, windingRiseWarm } from './two-node';
 
 export const thermalFormulas: readonly AnyFormula[] = [
+  holdRise,
+  riseLeft,
+  windingTemperature,
   steadyRise,
   timeConstant,
   riseAt,
@@ -34,7 +37,4 @@ export const thermalFormulas: readonly AnyFormula[] = [
   slowRate,
   fastRate,
   windingRiseAt,
-  holdRise,
-  riseLeft,
-  windingTemperature,
 ];
