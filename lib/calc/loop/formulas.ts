@@ -1,6 +1,7 @@
 // Every formula of the loop shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
 import { backlashGain, backlashPhase, deadBandGain, relayDeadBandGain, relayGain } from './describing';
+import { outputSpeed, samplePeriod } from './period';
 import { gainRoom, plantGain } from './plant';
 import {
   commandResolution,
@@ -75,4 +76,6 @@ export const loopFormulas: readonly AnyFormula[] = [
   stepGainPID,
   stepResetPID,
   stepRatePID,
+  samplePeriod,
+  outputSpeed,
 ];

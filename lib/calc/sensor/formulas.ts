@@ -23,6 +23,7 @@ import {
   speedStep,
   usableSteps,
 } from './resolution';
+import { sensorAngle } from './travel';
 
 export const sensorFormulas: readonly AnyFormula[] = [
   linearityError,
@@ -45,4 +46,5 @@ export const sensorFormulas: readonly AnyFormula[] = [
   pulseShare,
   pulseStep,
   commandAge,
+  sensorAngle,
 ];

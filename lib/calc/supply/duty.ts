@@ -40,3 +40,15 @@ export const runTime = formula({
   source: 'Definition of charge',
   of: (g) => (g.s_use * g.Q) / (g.s_move * g.I_bat),
 });
+
+/** Power that a battery current limit lets through, W: at the full voltage, before sag. */
+export const batteryPower = formula({
+  key: 'supply.batteryPower',
+  symbol: 'P_bat',
+  name: 'Power at a battery current limit',
+  unit: 'W',
+  given: { U: 'V', I_bat: 'A' },
+  text: 'U * I_bat',
+  source: 'Definition of power',
+  of: (g) => g.U * g.I_bat,
+});

@@ -1,6 +1,6 @@
 // Every formula of the supply shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
-import { leadRise, leadTemperature, runTime } from './duty';
+import { batteryPower, leadRise, leadTemperature, runTime } from './duty';
 import {
   batteryCurrent,
   drivePower,
@@ -35,6 +35,7 @@ export const supplyFormulas: readonly AnyFormula[] = [
   leadRise,
   leadTemperature,
   runTime,
+  batteryPower,
   packVoltage,
   packResistance,
   packCurrent,

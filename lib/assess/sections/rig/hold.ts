@@ -1,0 +1,53 @@
+// Whether the rig can hold what drive and supply can force, not only what the duty asks.
+import { reactionTorque, tipForce } from '@/lib/calc/statics/arm';
+import { practice } from '../../sheet';
+import { addCheck, addFigure, type DriveWork, type Work } from '../../work';
+import { missingVoltage } from '../supply/source';
+
+/** Adds the check of the rig's holding and the force at the tip of the arm. */
+export function hold(work: Work, drive: DriveWork): void {
+  const { rig, duty } = work.design;
+  const { held } = rig;
+  const byRig = held === 'clamps' || held === 'bolts' || held === 'fixture';
+  const reaction =
+    drive.forced === null
+      ? null
+      : work.sheet.work('rig', 'rig', reactionTorque, {
+          T_out: drive.forced,
+          k_shock: practice(1, 'shock is in the factor required'),
+        });
+  addCheck(work, {
+    key: 'rig.hold',
+    section: 'rig',
+    label: 'Rig, holding',
+    mode: 'slip',
+    unit: 'N m',
+    demandLabel: 'Torque at the output that drive and supply can force',
+    capacityLabel: 'Torque the holding takes',
+    demand: reaction,
+    capacity: byRig ? rig.holdTorque : null,
+    required: duty.consequence === 'harm' ? 2 : 1.5,
+    requiredFrom: 'Common practice, no source: a rig is rated above the greatest torque, shock included',
+    missing: !byRig
+      ? held === 'hand'
+        ? 'Held by hand: nothing that can be assessed.'
+        : 'Nothing holds the actuator.'
+      : rig.holdTorque === null
+        ? 'The torque that the holding takes is not entered.'
+        : missingVoltage,
+    ...(drive.forced === null ? {} : { torque: { at: drive.forced, power: 1 } }),
+  });
+  addFigure(work, {
+    key: 'rig.tipForce',
+    section: 'rig',
+    label: 'Force at the tip of the arm that can be forced',
+    symbol: 'F_tip',
+    unit: 'N',
+    value:
+      drive.forced === null || duty.armLength.value <= 0
+        ? null
+        : work.sheet.work('rig', 'rig', tipForce, { T_out: drive.forced, r: duty.armLength }),
+    better: 'less',
+    missing: drive.forced === null ? missingVoltage : 'There is no arm.',
+  });
+}

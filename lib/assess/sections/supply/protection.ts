@@ -1,0 +1,152 @@
+// Leads, connector, fuse and disconnect against what flows through them.
+import { leadRise, leadTemperature } from '@/lib/calc/supply/duty';
+import { copperResistivity } from '@/lib/calc/supply/wire';
+import { connectorDerating, fuseContinuousShare } from '@/lib/catalog/connectors';
+import { copper } from '@/lib/catalog/copper';
+import { ampacitySource, leadAmpacity } from '@/lib/catalog/wire';
+import type { Traced } from '@/lib/quantity/traced';
+import { practice } from '../../sheet';
+import { addCheck, addFigure, type Work } from '../../work';
+import type { LoadWork } from './loads';
+
+/** Adds the checks of what carries and breaks the battery current. */
+export function protection(work: Work, load: LoadWork): void {
+  const { supply } = work.design;
+  const ampacity = ampacityOf(work);
+  const missingLead =
+    supply.leadArea === null
+      ? 'The lead size is not entered.'
+      : 'The lead size is outside the table (0.5 mm² to 8.4 mm²).';
+  const long = continuous(load);
+  addFigure(work, {
+    key: 'supply.ampacity',
+    section: 'supply',
+    label: 'Current the leads may carry for long',
+    symbol: 'I_amp',
+    unit: 'A',
+    value: ampacity,
+    better: 'more',
+    missing: missingLead,
+  });
+  leadHeat(work, long, load.missing);
+  const shared = { section: 'supply', mode: 'current', unit: 'A' } as const;
+  addCheck(work, {
+    ...shared,
+    key: 'supply.leads',
+    label: 'Leads, current for long',
+    demandLabel: 'Battery current at the holding torque, moving or at rest',
+    capacityLabel: 'Current the leads may carry for long',
+    demand: long,
+    capacity: ampacity,
+    required: 1,
+    requiredFrom: ampacitySource,
+    missing: ampacity === null ? missingLead : load.missing,
+    caveat: 'Free air, single wire; bundled or covered leads carry less.',
+  });
+  addCheck(work, {
+    ...shared,
+    key: 'supply.connector',
+    label: 'Connector, current',
+    demandLabel: 'Battery current at the peak torque',
+    capacityLabel: 'Rating printed on the connector',
+    demand: load.peak,
+    capacity: supply.connectorRating,
+    required: 1 / connectorDerating.value,
+    requiredFrom: 'Common practice, no source: seven tenths of a printed rating are relied on',
+    missing: supply.connectorRating === null ? 'The connector’s rating is not entered.' : load.missing,
+  });
+  addCheck(work, {
+    ...shared,
+    key: 'supply.fuse',
+    label: 'Fuse, current for long',
+    demandLabel: 'Battery current at the holding torque, moving or at rest',
+    capacityLabel: 'Rating of the fuse',
+    demand: long,
+    capacity: supply.fuse,
+    required: 1 / fuseContinuousShare,
+    requiredFrom: 'Common practice after electrical codes: at most four fifths of a fuse for long',
+    missing: supply.fuse === null ? 'No fuse is entered.' : load.missing,
+  });
+  addCheck(work, {
+    ...shared,
+    key: 'supply.fuseLeads',
+    label: 'Leads behind the fuse',
+    demandLabel: 'Rating of the fuse',
+    capacityLabel: 'Current the leads may carry for long',
+    demand: supply.fuse,
+    capacity: ampacity,
+    required: 1,
+    requiredFrom: 'Common practice after electrical codes: the fuse goes before the lead',
+    missing: supply.fuse === null ? 'No fuse is entered.' : missingLead,
+  });
+  addCheck(work, {
+    ...shared,
+    key: 'supply.disconnect',
+    label: 'Disconnect, breaking current',
+    demandLabel: 'Battery current at the peak torque',
+    capacityLabel: 'Rating of the disconnect',
+    demand: load.peak,
+    capacity: supply.disconnectRating,
+    required: 1,
+    requiredFrom: 'It must break the greatest working current',
+    missing: supply.disconnectRating === null ? 'The disconnect’s rating is not entered.' : load.missing,
+    caveat:
+      'A rating for alternating current or for carrying alone says nothing about breaking direct current.',
+  });
+}
+
+/** The larger of what flows for long in motion and at rest. */
+function continuous({ running, hold }: LoadWork): Traced | null {
+  if (running === null || hold === null) return null;
+  return running.value >= hold.value ? running : hold;
+}
+
+function ampacityOf(work: Work): Traced | null {
+  const area = work.design.supply.leadArea;
+  const amps = area === null ? undefined : leadAmpacity(area.value);
+  return amps === undefined ? null : { value: amps, from: 'catalog:wire.chassis' };
+}
+
+function leadHeat(work: Work, long: Traced | null, missing: string): void {
+  const area = work.design.supply.leadArea;
+  const value = area === null || long === null ? null : leadWarmth(work, area, long);
+  addFigure(work, {
+    key: 'supply.leadTemperature',
+    section: 'supply',
+    label: 'Temperature of the leads after long work, free air',
+    symbol: 'theta_l',
+    unit: 'degC',
+    value,
+    better: 'less',
+    missing: area === null ? 'The lead size is not entered.' : missing,
+  });
+}
+
+function leadWarmth(work: Work, A_w: Traced, I_bat: Traced): Traced {
+  const rho = work.sheet.work(
+    'supply',
+    'supply.leadArea',
+    copperResistivity,
+    {
+      rho_20: { value: copper.resistivity20.value, from: 'catalog:copper.resistivity20' },
+      alpha_20: { value: copper.alpha20.value, from: 'catalog:copper.alpha20' },
+      theta: practice(373.15, 'leads at 100 °C, so that the rise is not understated below that'),
+      theta_20: { value: copper.reference.value, from: 'catalog:copper.reference' },
+    },
+    'rho.warm',
+  );
+  const dtheta_l = work.sheet.work('supply', 'supply.leadArea', leadRise, {
+    I_bat,
+    rho,
+    A_w,
+    h: practice(
+      12,
+      'heat given off in still air 12 W/(m² K), radiation included, common practice, no source',
+    ),
+    s_o: practice(2, 'insulation twice the copper’s diameter, common practice, no source'),
+  });
+  return work.sheet.work('supply', 'supply.leadArea', leadTemperature, {
+    theta_amb: work.design.duty.ambient,
+    dtheta_l,
+  });
+}
