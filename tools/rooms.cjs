@@ -1,6 +1,7 @@
 // Which room may import what, and why. What is not written here is forbidden.
 //   arrows    other rooms of lib/, by name: the reason
 //   types     rooms of which only types may be imported: the reason
+//   words     single files from which labels may be taken, so that nobody writes a label twice: the reason
 //   packages  npm packages: the reason
 //   builtins  modules of Node: the reason ('*' allows all of them)
 
@@ -8,7 +9,7 @@ const number = 'a number is worth nothing without its unit, and lib/quantity is 
 const schema = 'what enters is checked by a schema at the border';
 const guard = 'the build fails when a page sends this to a browser';
 
-/** @type {Record<string, { path: string, arrows: Record<string, string>, types?: Record<string, string>, packages?: Record<string, string>, builtins?: Record<string, string> }>} */
+/** @type {Record<string, { path: string, arrows: Record<string, string>, types?: Record<string, string>, words?: Record<string, string>, packages?: Record<string, string>, builtins?: Record<string, string> }>} */
 const rooms = {
   quantity: {
     path: '^lib/quantity/',
@@ -76,7 +77,12 @@ const rooms = {
   access: {
     path: '^lib/access/',
     arrows: {},
-    packages: { zod: schema, '@node-rs/argon2': 'passwords are kept as argon2id', 'server-only': guard },
+    packages: {
+      zod: schema,
+      '@node-rs/argon2': 'passwords are kept as argon2id',
+      'next-auth': 'it seals and opens the token of a session',
+      'server-only': guard,
+    },
     builtins: { crypto: 'tokens, and comparing them in constant time' },
   },
   store: {
@@ -107,7 +113,13 @@ const rooms = {
       design: 'it reads what was handed in',
       store: 'it opens the transaction',
     },
-    packages: { zod: schema, 'server-only': guard },
+    packages: {
+      zod: schema,
+      'server-only': guard,
+      next: 'the request that carries the session',
+      'next-auth': 'the session of a request',
+      react: 'who is looking is read once a request',
+    },
     builtins: { crypto: 'random tokens', async_hooks: 'what belongs to one request' },
   },
   demo: {
@@ -127,7 +139,7 @@ const rooms = {
       assess: 'pawl assess',
       compare: 'pawl compare',
       design: 'it reads documents from files',
-      store: 'the ledger is verified where it lies',
+      service: 'the ledger is verified by the same use case as on its page',
     },
     packages: { zod: schema },
     builtins: { '*': 'files, arguments, exit codes' },
@@ -144,6 +156,7 @@ const rooms = {
       calc: 'a component says what it draws',
       preview: 'a component says what it draws',
     },
+    words: { 'lib/assess/assessment.ts': 'what a section and a mode of failure are called' },
     packages: {
       react: 'components',
       'react-dom': 'components',
@@ -164,12 +177,14 @@ const rooms = {
       preview: 'the design sheet is worked on in the browser',
     },
     types: {
+      access: 'a page names the role of whom it shows',
       quantity: 'a page names the type of what it hands on',
       design: 'a page names the type of what it hands on',
       assess: 'a page names the type of what it hands on',
       compare: 'a page names the type of what it hands on',
       review: 'a page names the type of what it hands on',
     },
+    words: { 'lib/access/policy.ts': 'what a role is called' },
     packages: {
       next: 'routes',
       'next-auth': 'the route that signs in',

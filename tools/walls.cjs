@@ -9,16 +9,17 @@ const anyOf = (names) => `(${names.map(literal).join('|')})`;
 const folders = (names) => (names.length === 0 ? '^$' : `^lib/${anyOf(names)}/`);
 
 function rulesOf(name, room) {
-  const { path, arrows, types = {}, packages = {}, builtins = {} } = room;
+  const { path, arrows, types = {}, words = {}, packages = {}, builtins = {} } = room;
   const open = [...Object.keys(arrows), ...Object.keys(types)];
   const own = path.startsWith('^lib/') ? path : '^app/';
+  const labels = Object.keys(words).length ? `^${anyOf(Object.keys(words))}$` : '^$';
   const generated = name === 'store' ? '^generated/' : '^$';
   const rules = [
     {
       name: `${name}-rooms`,
       comment: `lib/${name} may import ${open.length ? open.join(', ') : 'no other room'}`,
       from: { path },
-      to: { path: ours, pathNot: [own, folders(open), generated] },
+      to: { path: ours, pathNot: [own, folders(open), labels, generated] },
     },
     {
       name: `${name}-packages`,
@@ -48,7 +49,7 @@ function rulesOf(name, room) {
       name: `${name}-types`,
       comment: `${name} may import types, and nothing that runs, from ${Object.keys(types).join(', ')}`,
       from: { path },
-      to: { path: folders(Object.keys(types)), dependencyTypesNot: ['type-only'] },
+      to: { path: folders(Object.keys(types)), pathNot: labels, dependencyTypesNot: ['type-only'] },
     });
   }
   return rules;

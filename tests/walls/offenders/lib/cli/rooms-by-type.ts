@@ -1,4 +1,4 @@
 // Wrong on purpose: a type is an import too.
-import type { Thing } from '@/app/thing';
+import type { Thing } from '@/lib/store/thing';
 
 export type Taken = Thing;

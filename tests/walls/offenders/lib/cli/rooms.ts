@@ -1,4 +1,4 @@
-// Wrong on purpose: there is no arrow from cli to app.
-import { thing } from '@/app/thing';
+// Wrong on purpose: there is no arrow from cli to store.
+import { thing } from '@/lib/store/thing';
 
 export const taken = thing;
