@@ -161,6 +161,7 @@ const rooms = {
       react: 'components',
       'react-dom': 'components',
       katex: 'formulas as MathML',
+      mathjs: 'the text of a formula is read before it is set',
       'd3-scale': 'axes',
       'd3-shape': 'lines of a plot',
       'react-markdown': 'remarks are written as marked text',
