@@ -1,4 +1,5 @@
 // A working draft as the editor gets it.
+import type { Assessment } from '@/lib/assess/assessment';
 import type { DraftContent } from '@/lib/design/edit';
 import type { DesignHead, PersonView, RevisionMark } from './common';
 
@@ -9,6 +10,8 @@ export interface DraftView {
   readonly updatedAt: string;
   readonly updatedBy: PersonView;
   readonly content: DraftContent;
+  /** Of the saved document, without the worked sheet: what the page shows before its own preview runs. */
+  readonly assessment: Assessment;
   /** Path → sentence for each text that is waiting in `content.pending`. */
   readonly problems: Readonly<Record<string, string>>;
   /** Whether the draft's document differs from the latest revision. */
