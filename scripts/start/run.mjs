@@ -22,9 +22,16 @@ export function run(command, args, { cwd, env = process.env, failed }) {
     child.on('close', (code) => {
       running.delete(child);
       if (code === 0) resolve(said);
-      else reject(new Error(`${failed}\n${said.trim()}`));
+      else reject(new Error(`${failed}\n${shorten(said.trim())}`));
     });
   });
+}
+
+/** @param {string} text @returns {string} its first and last lines: between them a fault mostly repeats itself */
+function shorten(text) {
+  const lines = text.split('\n');
+  if (lines.length <= 60) return text;
+  return [...lines.slice(0, 30), `… ${lines.length - 60} lines left out …`, ...lines.slice(-30)].join('\n');
 }
 
 /** @type {Set<import('node:child_process').ChildProcess>} */

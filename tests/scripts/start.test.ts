@@ -112,8 +112,8 @@ describe('the links to the libraries of PostgreSQL', () => {
 
 describe('a process', () => {
   it('is known by its number and its start, and is not alive once it is a zombie', async () => {
-    // The shell starts a child that ends at once and never asks for its ending: a zombie while the shell sleeps.
-    const shell = spawn('sh', ['-c', 'true & echo $!; exec sleep 30'], {
+    // The shell turns into a sleeper that never asks how its child ended: the child stays a zombie.
+    const shell = spawn('sh', ['-c', 'sleep 0.2 & echo $!; exec sleep 30'], {
       stdio: ['ignore', 'pipe', 'ignore'],
     });
     const zombie = await new Promise<number>((resolve) => {
