@@ -113,6 +113,24 @@ export const wearOnSteel = {
   PBT: { value: 3.69e-15, source: `${VDI}, after Feulner` },
 } as const satisfies Record<string, Cited>;
 
+const QUALITY = 'ISO 6336-1 and DIN 3990-1:1987, method C, table of K_1 and K_2 (from memory)';
+
+/**
+ * Constants of the dynamic factor of metal gears by accuracy grade: K_1 in N/m, K_2 plain. Printed gears are at best
+ * of the last grade.
+ */
+export const dynamicConstants = {
+  spur: {
+    K_2: 0.0193,
+    K_1: { 6: 14.9e3, 7: 26.8e3, 8: 39.1e3, 9: 52.8e3, 10: 76.6e3, 11: 102.6e3, 12: 146.3e3 },
+  },
+  helical: {
+    K_2: 0.0087,
+    K_1: { 6: 13.3e3, 7: 23.9e3, 8: 34.8e3, 9: 47.0e3, 10: 68.2e3, 11: 91.4e3, 12: 130.3e3 },
+  },
+  source: QUALITY,
+} as const;
+
 /** Limits of practice, lengths over the module. */
 export const toothLimits = {
   /** Tooth thickness at the tip below which it chips. */

@@ -13,8 +13,6 @@ export interface Rack {
   readonly alpha: number;
   readonly dedendum: number;
   readonly tipRounding: number;
-  /** Taken off the tooth thickness on the reference circle. */
-  readonly thinning?: number;
 }
 
 type Point = readonly [x: number, y: number];
@@ -28,7 +26,7 @@ function filletPoint(rack: Rack, s: number): Point {
   const depth = rack.dedendum - rack.tipRounding;
   // The rounding touches the tool's tip line and its straight flank.
   const half = Math.PI / 4 - depth * Math.tan(rack.alpha) - rack.tipRounding / Math.cos(rack.alpha);
-  const cx = Math.PI / 2 - (rack.thinning ?? 0) / 2 - half + s;
+  const cx = Math.PI / 2 - half + s;
   const below = depth - rack.x;
   const reach = 1 + rack.tipRounding / Math.hypot(cx, below);
   const px = cx * reach;
@@ -41,7 +39,7 @@ function filletPoint(rack: Rack, s: number): Point {
 function filletEnds(rack: Rack): readonly [bottom: number, flank: number] {
   const depth = rack.dedendum - rack.tipRounding;
   const half = Math.PI / 4 - depth * Math.tan(rack.alpha) - rack.tipRounding / Math.cos(rack.alpha);
-  const bottom = -(Math.PI / 2 - (rack.thinning ?? 0) / 2 - half);
+  const bottom = -(Math.PI / 2 - half);
   return [bottom, bottom - (depth - rack.x) / Math.tan(rack.alpha)];
 }
 
@@ -53,9 +51,7 @@ function flankPoint(rack: Rack, radius: number): Point {
     return roll - Math.atan(roll);
   };
   const half =
-    (Math.PI / 4 + rack.x * Math.tan(rack.alpha) - (rack.thinning ?? 0) / 2) / (rack.z / 2) +
-    unrolled(rack.z / 2) -
-    unrolled(radius);
+    (Math.PI / 4 + rack.x * Math.tan(rack.alpha)) / (rack.z / 2) + unrolled(rack.z / 2) - unrolled(radius);
   return [radius * Math.sin(half), radius * Math.cos(half)];
 }
 

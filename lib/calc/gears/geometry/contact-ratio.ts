@@ -93,6 +93,35 @@ export const activeProfileStart = formula({
   of: (g) => g.a * Math.sin(g.alpha_wt) - Math.sqrt(g.d_a_mate * g.d_a_mate - g.d_b_mate * g.d_b_mate) / 2,
 });
 
+/**
+ * Radius of curvature (m) of the flank where the rack's straight edge leaves off and the fillet begins; h_FfP is the
+ * straight depth of the rack in modules. The active profile must not start below it. Below zero the tooth is undercut.
+ */
+export const rootFormCurvature = formula({
+  key: 'gears.rootFormCurvature',
+  symbol: 'rho_Ff',
+  name: 'Radius of curvature at the root form circle',
+  unit: 'm',
+  given: { d: 'm', alpha_t: 'rad', m_n: 'm', h_FfP: '1', x: '1' },
+  text: 'd / 2 * sin(alpha_t) - m_n * (h_FfP - x) / sin(alpha_t)',
+  source: 'ISO 21771:2007, root form diameter of a rack-cut gear (from memory)',
+  domain: { d: [20, 90], alpha_t: angle, m_n: [0.5, 1], h_FfP: [0.9, 1.1], x: [-0.3, 0.8] },
+  of: (g) => (g.d / 2) * Math.sin(g.alpha_t) - (g.m_n * (g.h_FfP - g.x)) / Math.sin(g.alpha_t),
+});
+
+/** Depth of the rack's straight edge below its reference line, in modules: what the tip rounding leaves of the dedendum. */
+export const rackFormDepth = formula({
+  key: 'gears.rackFormDepth',
+  symbol: 'h_FfP',
+  name: 'Straight depth of the basic rack',
+  unit: '1',
+  given: { h_fP: '1', rho_fP: '1', alpha_n: 'rad' },
+  text: 'h_fP - rho_fP * (1 - sin(alpha_n))',
+  source: 'ISO 53:1998, basic rack (from memory)',
+  domain: { h_fP: [1, 1.4], rho_fP: [0, 0.4], alpha_n: angle },
+  of: (g) => g.h_fP - g.rho_fP * (1 - Math.sin(g.alpha_n)),
+});
+
 /** Length (m) of the flank, along the involute, between the start of the active profile and the tip. */
 export const activeProfileLength = formula({
   key: 'gears.activeProfileLength',
@@ -115,5 +144,7 @@ export const contactRatioFormulas = [
   totalContactRatio,
   virtualContactRatio,
   activeProfileStart,
+  rootFormCurvature,
+  rackFormDepth,
   activeProfileLength,
 ] as const;

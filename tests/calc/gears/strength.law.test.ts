@@ -1,0 +1,97 @@
+/** Laws of strength: limits put back give what may be borne, and life falls with stress. */
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import * as allowable from '@/lib/calc/gears/strength/allowable';
+import * as flank from '@/lib/calc/gears/strength/flank-pressure';
+import * as root from '@/lib/calc/gears/strength/root-stress';
+import { many, range, relative } from './draws';
+
+const stress = { b: 0.012, m_n: 0.001, Y_Fa: 2.8, Y_Sa: 1.55, Y_eps: 0.7, Y_beta: 1 };
+
+describe('torque at the limit', () => {
+  it('of the root, put back through the stress, gives exactly what the tooth may bear', () => {
+    fc.assert(
+      fc.property(range(0.1, 50), range(5e6, 5e8), (T, sigma_FP) => {
+        const at = (torque: number) => root.rootStress.of({ ...stress, K_F: 1.25, F_t: (2 * torque) / 0.02 });
+        const limit = root.torqueAtRootLimit.of({ T, sigma_FP, sigma_F: at(T) });
+        expect(relative(at(limit), sigma_FP)).toBeLessThan(1e-12);
+      }),
+      many,
+    );
+  });
+
+  it('of the flank, put back through the pressure, gives exactly what the flank may bear', () => {
+    fc.assert(
+      fc.property(range(0.1, 50), range(5e6, 1e9), (T, sigma_HP) => {
+        const g = { Z_H: 2.495, Z_E: 31000, Z_eps: 0.88, Z_beta: 1, K_H: 1.25, b: 0.012, d_1: 0.02, u: 3 };
+        const at = (torque: number) => flank.flankPressure.of({ ...g, F_t: (2 * torque) / g.d_1 });
+        const limit = flank.torqueAtFlankLimit.of({ T, sigma_HP, sigma_H: at(T) });
+        expect(relative(at(limit), sigma_HP)).toBeLessThan(1e-12);
+      }),
+      many,
+    );
+  });
+
+  it('of the flank grows with the square of the strength, that of the root in proportion', () => {
+    expect(flank.torqueAtFlankLimit.of({ T: 1, sigma_HP: 2e8, sigma_H: 1e8 })).toBe(4);
+    expect(root.torqueAtRootLimit.of({ T: 1, sigma_FP: 2e8, sigma_F: 1e8 })).toBe(2);
+  });
+});
+
+describe('root stress', () => {
+  it('doubles when the face width is halved and falls with more overlap', () => {
+    const g = { ...stress, K_F: 1, F_t: 300 };
+    expect(relative(root.rootStress.of({ ...g, b: g.b / 2 }), 2 * root.rootStress.of(g))).toBeLessThan(1e-12);
+    expect(root.rootHelixFactor.of({ eps_beta: 0.8, beta: 0.4 })).toBeLessThan(
+      root.rootHelixFactor.of({ eps_beta: 0.4, beta: 0.4 }),
+    );
+  });
+
+  it('gets no relief from overlap beyond 1 or helix angles beyond 30°', () => {
+    expect(root.rootHelixFactor.of({ eps_beta: 3, beta: 1 })).toBeCloseTo(0.75, 12);
+  });
+});
+
+describe('the fatigue line', () => {
+  const line = { f_4: 0.6, f_5: 0.42, f_6: 0.3 };
+
+  it('starts at the static strength and passes the catalogue’s points', () => {
+    for (const [N_L, share] of [
+      [1, 1],
+      [1e4, 0.6],
+      [1e5, 0.42],
+      [1e6, 0.3],
+    ] as const)
+      expect(allowable.fatigueFraction.of({ ...line, N_L })).toBeCloseTo(share, 12);
+  });
+
+  it('never rises with the cycles, up to the last that it is followed to', () => {
+    fc.assert(
+      fc.property(range(0, Math.log10(allowable.lastFatigueCycles)), range(0.001, 1), (exponent, more) => {
+        const at = (n: number) => allowable.fatigueFraction.of({ ...line, N_L: 10 ** n });
+        expect(at(exponent + more)).toBeLessThan(at(exponent));
+      }),
+      many,
+    );
+  });
+
+  it('goes on falling beyond the last point as it fell before, and is held level where the points rise', () => {
+    expect(allowable.fatigueFraction.of({ ...line, N_L: 1e7 })).toBeCloseTo(0.3 * (0.3 / 0.42), 12);
+    expect(allowable.fatigueFraction.of({ ...line, f_6: 0.5, N_L: 1e7 })).toBeCloseTo(0.42, 12);
+  });
+
+  it('read back gives the cycles again', () => {
+    fc.assert(
+      fc.property(range(0.01, 8), (exponent) => {
+        const f = allowable.fatigueFraction.of({ ...line, N_L: 10 ** exponent });
+        expect(Math.log10(allowable.fatigueLife.of({ ...line, f }))).toBeCloseTo(exponent, 9);
+      }),
+      many,
+    );
+  });
+
+  it('gives one cycle, not more, to a tooth at or beyond its static strength', () => {
+    expect(allowable.fatigueLife.of({ ...line, f: 1 })).toBe(1);
+    expect(allowable.fatigueLife.of({ ...line, f: 1.4 })).toBe(1);
+  });
+});

@@ -1,0 +1,275 @@
+/** The strength cases of metal teeth, worked with the library. */
+import * as force from '@/lib/calc/gears/forces';
+import { baseHelixAngle, transversePressureAngle } from '@/lib/calc/gears/geometry/angles';
+import { virtualContactRatio } from '@/lib/calc/gears/geometry/contact-ratio';
+import { referenceDiameter } from '@/lib/calc/gears/geometry/diameters';
+import * as agma from '@/lib/calc/gears/strength/agma';
+import * as flank from '@/lib/calc/gears/strength/flank-pressure';
+import * as lewis from '@/lib/calc/gears/strength/lewis';
+import * as root from '@/lib/calc/gears/strength/root-stress';
+import { toothForm } from '../../calc/gears/form-factor-chain';
+import { loadLine, parabolaPoint, type Rack } from '../../calc/gears/rack-generated-tooth';
+import { input, inputs, toSI } from './cases';
+import type { Work } from './geometry';
+
+const degree = Math.PI / 180;
+const inch = 0.0254;
+const footPerMinute = 0.00508;
+
+const tipForm = (z: number, x: number) =>
+  toothForm({
+    z_n: z,
+    x,
+    alpha_n: 20 * degree,
+    h_fP: 1.25,
+    rho_fP: 0.38,
+    d_a: z + 2 + 2 * x,
+    d: z,
+    m_n: 1,
+  });
+
+/** Steel on steel in the American books. */
+const steelCoefficient = toSI(2300, 'sqrt(psi)');
+
+/** J of one gear of a pair: load where it last stands alone on the tooth, teeth thinned for backlash. */
+function bendingFactor(rack: Rack, mate: number): number {
+  const base = (z: number) => (z / 2) * Math.cos(rack.alpha);
+  const pathEnd = ((rack.z + mate) / 2) * Math.sin(rack.alpha);
+  const begins = pathEnd - Math.sqrt((mate / 2 + 1) ** 2 - base(mate) ** 2);
+  const highest = Math.hypot(base(rack.z), begins + Math.PI * Math.cos(rack.alpha));
+  const { height, angle } = loadLine(rack, highest);
+  const point = parabolaPoint(rack, height);
+  const h = height - point.height;
+  const Y =
+    1 /
+    ((Math.cos(angle) / Math.cos(rack.alpha)) * ((6 * h) / point.chord ** 2 - Math.tan(angle) / point.chord));
+  const depth = rack.dedendum - rack.tipRounding - rack.x;
+  const r = rack.tipRounding + depth ** 2 / (rack.z / 2 + depth);
+  const K_f = agma.agmaStressConcentration.of({ s: point.chord, r, h, alpha_n: rack.alpha });
+  return agma.agmaBendingFactor.of({ Y, K_f, m_N: 1 });
+}
+
+export const strength: Readonly<Record<string, Work>> = {
+  'str-01-lewis-table-shigley': () => {
+    const id = 'str-01-lewis-table-shigley';
+    const alpha = input(id, 'phi');
+    return {
+      Y: inputs(id, 'N').map((z) => {
+        const rack = { z, x: 0, alpha, dedendum: 1.157, tipRounding: 0.3 };
+        const { height } = loadLine(rack, z / 2 + 1);
+        const point = parabolaPoint(rack, height);
+        return lewis.lewisFormFactor.of({ t: point.chord, l: height - point.height, m: 1 });
+      }),
+    };
+  },
+  'str-03-lewis-closed': () => ({
+    Y20: inputs('str-03-lewis-closed', 'z').map((z) => lewis.lewisFormFactorClosed.of({ z })),
+  }),
+  'str-04-lewis-shigley-14-1': () => {
+    const id = 'str-04-lewis-shigley-14-1';
+    const m = 1 / input(id, 'P');
+    const omega = input(id, 'n');
+    const d = referenceDiameter.of({ z: input(id, 'N'), m_n: m, beta: 0 });
+    const v = force.pitchLineVelocity.of({ omega, d });
+    const K_v = lewis.barthVelocityFactor.of({ v_ref: 1200 * footPerMinute, v });
+    const sigma_all = input(id, 'S') / input(id, 'nd');
+    const Wt = lewis.lewisForce.of({ b: input(id, 'F'), m, Y: input(id, 'Y'), sigma_all, K_v });
+    return { d, V: v, Kv: K_v, Wt, hp: force.shaftPower.of({ T: (Wt * d) / 2, omega }) };
+  },
+  'str-05-lewis-shigley-14-2': () => {
+    const id = 'str-05-lewis-shigley-14-2';
+    const m = 1 / input(id, 'P');
+    const x_L = lewis.lewisOffset.of({ Y: input(id, 'Y'), m });
+    const l = 2.25 * m;
+    const t = lewis.lewisRootThickness.of({ l, x_L });
+    const d_e = lewis.equivalentRootDiameter.of({ b: input(id, 'F'), t });
+    const k_b = lewis.sizeFactor.of({ d_e, d_0: 0.3 * inch });
+    return { x: x_L, l, t, de: d_e, kb: k_b, rf_over_t: (0.3 * m) / t };
+  },
+  'str-06-contact-shigley-14-3': () => {
+    const id = 'str-06-contact-shigley-14-3';
+    const phi = input(id, 'phi');
+    const Z_E = flank.elasticityFactor.of({
+      E_1: input(id, 'EP'),
+      nu_1: input(id, 'nuP'),
+      E_2: input(id, 'EG'),
+      nu_2: input(id, 'nuG'),
+    });
+    const r_1 = (input(id, 'dP') / 2) * Math.sin(phi);
+    const r_2 = (input(id, 'dG') / 2) * Math.sin(phi);
+    const F_n = input(id, 'Kv') * force.normalForce.of({ F_t: input(id, 'Wt'), alpha_n: phi, beta: 0 });
+    return {
+      Cp: Z_E,
+      r1: r_1,
+      r2: r_2,
+      sigma_C: flank.cylinderPressure.of({ Z_E, F_n, b: input(id, 'F'), r_1, r_2 }),
+    };
+  },
+  'str-07-agma-spur-shigley-14-4': () => {
+    const id = 'str-07-agma-spur-shigley-14-4';
+    const [m, b, omega] = [1 / input(id, 'P'), input(id, 'F'), input(id, 'n')];
+    const [z_1, z_2] = [input(id, 'NP'), input(id, 'NG')];
+    const d = referenceDiameter.of({ z: z_1, m_n: m, beta: 0 });
+    const v = force.pitchLineVelocity.of({ omega, d });
+    const F_t = force.tangentialForce.of({ T: input(id, 'H') / omega, d });
+    const B_v = agma.agmaDynamicExponent.of({ Q_v: input(id, 'Qv') });
+    const K_v = agma.agmaDynamicFactor.of({ B_v, v, v_0: footPerMinute });
+    const C_pf = agma.agmaProportionFactor.of({ b, d_P: d, l_0: inch });
+    const C_ma = agma.agmaAlignmentFactor.of({ b, l_0: inch });
+    const K_m = agma.agmaLoadDistribution.of({ C_mc: 1, C_pf, C_pm: 1, C_ma, C_e: 1 });
+    const I = agma.agmaPittingFactor.of({ alpha_t: 20 * degree, m_N: 1, u: z_2 / z_1 });
+    const work = (Y: number, J: number, H_B: number, N_L: number) => {
+      const K_s = agma.agmaSizeFactor.of({ b, m, Y, l_0: inch });
+      const g = { F_t, K_o: 1, K_v, K_s, b, m, K_m, K_B: 1, J };
+      const sigma_B = agma.agmaBendingStress.of(g);
+      const Y_N = agma.agmaStressCycleFactor.of({ N_L });
+      const S_t = agma.agmaBendingStrength.of({ H_B });
+      return {
+        K_s,
+        Y_N,
+        sigma_B,
+        S_F: agma.agmaBendingSafety.of({ S_t, Y_N, K_T: 1, K_R: 0.85, sigma_B }),
+        sigma_C: agma.agmaContactStress.of({ ...g, C_p: steelCoefficient, C_f: 1, d_P: d, I }),
+      };
+    };
+    // The example: pinion 240 HB, gear 200 HB, 10⁸ turns of the pinion, reliability 0.90.
+    const pinion = work(input(id, 'Y1'), input(id, 'JP'), 240, 1e8);
+    const gear = work(input(id, 'Y2'), input(id, 'JG'), 200, (1e8 * z_1) / z_2);
+    return {
+      V: v,
+      Wt: F_t,
+      Kv: K_v,
+      Ks_P: pinion.K_s,
+      Ks_G: gear.K_s,
+      Km: K_m,
+      I,
+      YN_P: pinion.Y_N,
+      YN_G: gear.Y_N,
+      sigma_P: pinion.sigma_B,
+      sigma_G: gear.sigma_B,
+      SF_P: pinion.S_F,
+      SF_G: gear.S_F,
+      sigma_cP: pinion.sigma_C,
+      sigma_cG: gear.sigma_C,
+    };
+  },
+  'str-09-mott-9': () => {
+    const id = 'str-09-mott-9';
+    const g = {
+      F_t: input(id, 'Wt'),
+      K_o: input(id, 'KoK'),
+      K_v: input(id, 'Kv'),
+      K_s: 1,
+      b: input(id, 'F'),
+      m: 1 / input(id, 'Pd'),
+      K_m: input(id, 'Km'),
+      K_B: 1,
+    };
+    return {
+      st_P: agma.agmaBendingStress.of({ ...g, J: input(id, 'JP') }),
+      st_G: agma.agmaBendingStress.of({ ...g, J: input(id, 'JG') }),
+      sc: agma.agmaContactStress.of({
+        ...g,
+        C_p: steelCoefficient,
+        C_f: 1,
+        d_P: input(id, 'D'),
+        I: input(id, 'I'),
+      }),
+    };
+  },
+  'str-11-YFa-table': () => ({
+    YFa: inputs('str-11-YFa-table', 'z').map((z) => tipForm(z, 0).Y_Fa),
+  }),
+  'str-13-contact-pu-10-1': () => {
+    const id = 'str-13-contact-pu-10-1';
+    const T1 = input(id, 'P') / input(id, 'n');
+    return {
+      T1,
+      d1t: flank.pinionDiameterForFlank.of({
+        K_H: input(id, 'KT'),
+        // The book goes on with its rounded torque, and its 2.32 stands for the cube root of 2 Z_H².
+        T_1: 99.48,
+        Z_H: Math.sqrt(2.32 ** 3 / 2),
+        phi_d: input(id, 'phi_d'),
+        u: input(id, 'u'),
+        Z_E: input(id, 'zE'),
+        Z_eps: 1,
+        Z_beta: 1,
+        sigma_HP: input(id, 'sH'),
+      }),
+    };
+  },
+  'str-15-contact-pu-10-2': () => {
+    const id = 'str-15-contact-pu-10-2';
+    return {
+      ZH: zone(input(id, 'beta')),
+      d1t: flank.pinionDiameterForFlank.of({
+        K_H: input(id, 'KT'),
+        T_1: input(id, 'T1'),
+        phi_d: input(id, 'phi_d'),
+        u: input(id, 'u'),
+        // The book goes on with its reading of the chart.
+        Z_H: 2.433,
+        Z_E: input(id, 'zE'),
+        Z_eps: flank.flankContactRatioFactor.of({ eps_alpha: input(id, 'ea'), eps_beta: 1 }),
+        Z_beta: 1,
+        sigma_HP: input(id, 'sH'),
+      }),
+    };
+  },
+  'str-16-ZE-table': () => {
+    const id = 'str-16-ZE-table';
+    const nu = input(id, 'nu');
+    const E2 = inputs(id, 'E2');
+    return {
+      ZE: inputs(id, 'E1').map((E_1, i) =>
+        flank.elasticityFactor.of({ E_1, nu_1: nu, E_2: E2[i] ?? 0, nu_2: nu }),
+      ),
+    };
+  },
+  'str-18-ZH': () => ({ ZH: inputs('str-18-ZH', 'beta').map(zone) }),
+  'str-19-agma-J-17-52': () => {
+    const id = 'str-19-agma-J-17-52';
+    const rack = {
+      // Teeth thinned by 0.024 for backlash: the tool is fed in by so much deeper.
+      x: -0.024 / (2 * Math.tan(20 * degree)),
+      alpha: 20 * degree,
+      dedendum: input(id, 'hf'),
+      tipRounding: input(id, 'rho'),
+    };
+    const [z_1, z_2] = [input(id, 'NP'), input(id, 'NG')];
+    return { JP: bendingFactor({ ...rack, z: z_1 }, z_2), JG: bendingFactor({ ...rack, z: z_2 }, z_1) };
+  },
+  'str-21-I-factor': () => {
+    const id = 'str-21-I-factor';
+    const alpha_t = input(id, 'phi');
+    return { I: inputs(id, 'mG').map((u) => agma.agmaPittingFactor.of({ alpha_t, m_N: 1, u })) };
+  },
+  'str-22-Yeps-Zeps': () => {
+    const id = 'str-22-Yeps-Zeps';
+    const [eps_alpha, eps_beta, beta] = [input(id, 'ea'), input(id, 'eb'), input(id, 'beta')];
+    return {
+      // The case gives the virtual contact ratio itself.
+      Y_eps: root.rootContactRatioFactor.of({ eps_alphan: virtualContactRatio.of({ eps_alpha, beta_b: 0 }) }),
+      Z_eps: flank.flankContactRatioFactor.of({ eps_alpha, eps_beta }),
+      Z_eps_spur: flank.flankContactRatioFactor.of({ eps_alpha, eps_beta: 0 }),
+      Y_beta: root.rootHelixFactor.of({ eps_beta, beta }),
+      Z_beta_DIN: flank.flankHelixFactor.of({ beta }),
+    };
+  },
+  'str-23-YF-jgma-chart': () => {
+    const id = 'str-23-YF-jgma-chart';
+    const x = inputs(id, 'x');
+    return { YF: inputs(id, 'z').map((z, i) => tipForm(z, x[i] ?? 0).Y_Fa) };
+  },
+};
+
+/** Zone factor of an unshifted pair of 20° teeth. */
+function zone(beta: number): number {
+  const alpha_t = transversePressureAngle.of({ alpha_n: 20 * degree, beta });
+  return flank.zoneFactor.of({
+    beta_b: baseHelixAngle.of({ beta, alpha_n: 20 * degree }),
+    alpha_wt: alpha_t,
+    alpha_t,
+  });
+}
