@@ -34,7 +34,7 @@ type RadioProps = Omit<
   'id' | 'name' | 'className' | 'style' | 'type' | 'value' | 'defaultChecked'
 >;
 
-/** Yes or no as two radio buttons; posts `true` or `false`. */
+/** Yes or no as two radio buttons; posts `yes` or `no`. */
 export function YesNo(props: FieldWords & RadioProps & { readonly chosen?: boolean | undefined }) {
   const { label, name, symbol: _symbol, help, error, chosen, ...radio } = props;
   const id = fieldId(name);
@@ -54,7 +54,7 @@ export function YesNo(props: FieldWords & RadioProps & { readonly chosen?: boole
               type="radio"
               {...radio}
               name={name}
-              value={String(value)}
+              value={value ? 'yes' : 'no'}
               defaultChecked={chosen === value}
             />
             {value ? 'yes' : 'no'}

@@ -8,7 +8,7 @@ interface DesignFieldProps {
   readonly field: LeafField;
   /** Stable path of the field; it is the name in the form, and `field-<path>` the id. */
   readonly path: string;
-  /** As typed or as printed; empty for unknown, `true` or `false` for a flag. */
+  /** As typed or as printed; empty for unknown, `yes` or `no` for a flag. */
   readonly value: string;
   readonly error?: string | undefined;
 }
@@ -24,7 +24,7 @@ export function DesignField({ field, path, value, error }: DesignFieldProps) {
     case 'choice':
       return <SelectInput {...shared} options={field.options} unknown={field.unknown} defaultValue={value} />;
     case 'flag':
-      return <YesNo {...shared} chosen={value === '' ? undefined : value === 'true'} />;
+      return <YesNo {...shared} chosen={value === '' ? undefined : value === 'yes'} />;
     case 'text':
       return <TextInput {...shared} maxLength={field.max} defaultValue={value} />;
   }

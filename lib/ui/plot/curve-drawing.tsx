@@ -1,0 +1,84 @@
+// A curve as one SVG on graph paper.
+
+import type { Curve } from '@/lib/assess/assessment';
+import { unitOf } from '@/lib/quantity/units';
+import type { PlotLayout } from './layout';
+
+interface CurveDrawingProps {
+  readonly curve: Curve;
+  readonly layout: PlotLayout;
+  readonly form: 'wide' | 'narrow';
+}
+
+/** Draws a layout; hidden from the ear, which gets the summary and the table. */
+export function CurveDrawing({ curve, layout: l, form }: CurveDrawingProps) {
+  return (
+    <svg
+      className={`drawing plot ladder-${form}`}
+      viewBox={`0 0 ${l.width} ${l.height}`}
+      aria-hidden="true"
+      focusable="false"
+    >
+      <path className="line-grid" d={paper(l)} />
+      <path className="line-axis" d={`M${l.left} ${l.top}V${l.bottom}H${l.right}${ticks(l)}`} />
+      {l.xTicks.map((t) => (
+        <text key={t.at} className="text-axis" x={t.at} y={l.bottom + 19} textAnchor="middle">
+          {t.text}
+        </text>
+      ))}
+      {l.yTicks.map((t) => (
+        <text key={t.at} className="text-axis" x={l.left - 9} y={t.at + 4.5} textAnchor="end">
+          {t.text}
+        </text>
+      ))}
+      <text className="text-second" x={l.right} y={l.bottom + 38} textAnchor="end">
+        {axisWords(curve.xLabel, unitOf(curve.xUnit).print)}
+      </text>
+      <text className="text-second" x={2} y={14}>
+        {axisWords(curve.yLabel, unitOf(curve.yUnit).print)}
+      </text>
+      {l.lines.map((line, i) => (
+        <path key={line.label.text} className={`plot-line plot-line-${i % 5}`} d={line.path} />
+      ))}
+      {form === 'wide'
+        ? l.lines.map((line, i) => (
+            <text
+              key={line.label.text}
+              className={`plot-text plot-text-${i % 5}`}
+              x={line.label.x}
+              y={line.label.y}
+            >
+              {line.label.text}
+            </text>
+          ))
+        : null}
+      {l.marks.map((m) => (
+        <g key={m.label.text}>
+          <path className="plot-mark" d={`M${m.x - 6} ${m.y}h12M${m.x} ${m.y - 6}v12`} />
+          <text className="plot-mark-text plot-halo" x={m.label.x} y={m.label.y}>
+            {m.label.text}
+          </text>
+        </g>
+      ))}
+    </svg>
+  );
+}
+
+/** `Speed, rpm`; a number without unit keeps its bare name. */
+export function axisWords(label: string, unit: string): string {
+  return unit === '' ? label : `${label}, ${unit}`;
+}
+
+function paper(l: PlotLayout): string {
+  const gap = 16;
+  const parts: string[] = [];
+  for (let x = l.left; x <= l.right; x += gap) parts.push(`M${x} ${l.top}V${l.bottom}`);
+  for (let y = l.bottom; y >= l.top; y -= gap) parts.push(`M${l.left} ${y}H${l.right}`);
+  return parts.join('');
+}
+
+function ticks(l: PlotLayout): string {
+  const across = l.xTicks.map((t) => `M${t.at.toFixed(1)} ${l.bottom}v5`);
+  const up = l.yTicks.map((t) => `M${l.left} ${t.at.toFixed(1)}h-5`);
+  return [...across, ...up].join('');
+}

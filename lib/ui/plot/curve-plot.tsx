@@ -1,0 +1,76 @@
+// A drawn relation with its key, a summary for the ear, and its numbers in a folded table.
+import type { Curve } from '@/lib/assess/assessment';
+import { printSI } from '@/lib/quantity/print';
+import { unitOf } from '@/lib/quantity/units';
+import { Quantity } from '../marks/quantity';
+import { RuledTable } from '../table/ruled-table';
+import { axisWords, CurveDrawing } from './curve-drawing';
+import { plotLayout } from './layout';
+
+/** How many rows of numbers the folded table shows at most. */
+const mostRows = 24;
+
+/** Plot of one curve; a curve without points says so. */
+export function CurvePlot({ curve }: { readonly curve: Curve }) {
+  if (curve.lines.every((l) => l.points.length === 0))
+    return <p className="hush">{curve.label}: not assessed, there is nothing to draw.</p>;
+  return (
+    <figure className="drawing-figure">
+      <figcaption className="label">{curve.label}</figcaption>
+      <div role="img" aria-label={summary(curve)}>
+        <CurveDrawing curve={curve} layout={plotLayout(curve, 'wide')} form="wide" />
+        <CurveDrawing curve={curve} layout={plotLayout(curve, 'narrow')} form="narrow" />
+      </div>
+      <ul className="drawing-key plot-key">
+        {curve.lines.map((line, i) => (
+          <li key={line.label}>
+            <svg className="drawing" viewBox="0 0 40 14" aria-hidden="true" focusable="false">
+              <path className={`plot-line plot-line-${i % 5}`} d="M0 7H40" />
+            </svg>
+            {line.label}
+          </li>
+        ))}
+      </ul>
+      <details>
+        <summary>the numbers</summary>
+        {curve.lines.map((line) => (
+          <RuledTable
+            key={line.label}
+            captionShown
+            caption={`${curve.label}: ${line.label}`}
+            columns={[
+              { label: axisWords(curve.xLabel, unitOf(curve.xUnit).print) },
+              { label: curve.yLabel, kind: 'number' },
+            ]}
+            rows={thinned(line.points).map((p, i) => ({
+              key: String(i),
+              cells: [
+                <Quantity key="x" si={p.x} unit={curve.xUnit} />,
+                <Quantity key="y" si={p.y} unit={curve.yUnit} />,
+              ],
+            }))}
+          />
+        ))}
+      </details>
+    </figure>
+  );
+}
+
+function summary(curve: Curve): string {
+  const lines = curve.lines.map((line) => {
+    const first = line.points[0];
+    const last = line.points.at(-1);
+    if (first === undefined || last === undefined) return `${line.label}: no points`;
+    const at = (p: typeof first) => `${printSI(p.y, curve.yUnit)} at ${printSI(p.x, curve.xUnit)}`;
+    return `${line.label}: from ${at(first)} to ${at(last)}`;
+  });
+  const marks = curve.marks.map(
+    (m) => `${m.label}: ${printSI(m.y, curve.yUnit)} at ${printSI(m.x, curve.xUnit)}`,
+  );
+  return `${curve.label}. ${curve.yLabel} over ${curve.xLabel}. ${[...lines, ...marks].join('; ')}.`;
+}
+
+function thinned<T>(points: readonly T[]): readonly T[] {
+  const step = Math.max(1, Math.ceil(points.length / mostRows));
+  return points.filter((_, i) => i % step === 0 || i === points.length - 1);
+}

@@ -1,0 +1,124 @@
+// Where a curve's lines, marks and labels go on the graph paper, in drawing units.
+
+import { scaleLinear } from 'd3-scale';
+import type { Curve, CurvePoint } from '@/lib/assess/assessment';
+import { fromSI } from '@/lib/quantity/units';
+import { textWidth } from '../ladder/text-width';
+
+export interface PlotLabel {
+  readonly text: string;
+  readonly x: number;
+  readonly y: number;
+}
+
+export interface PlotLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+  readonly xTicks: readonly { readonly at: number; readonly text: string }[];
+  readonly yTicks: readonly { readonly at: number; readonly text: string }[];
+  readonly lines: readonly { readonly label: PlotLabel; readonly path: string }[];
+  readonly marks: readonly { readonly label: PlotLabel; readonly x: number; readonly y: number }[];
+}
+
+const labelHeight = 15;
+
+/** Lays a curve out at a width; `narrow` leaves no column for the labels, which then stand in a key below. */
+export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
+  const shown = inShownUnits(curve);
+  const widest = Math.max(0, ...curve.lines.map((l) => textWidth(l.label, 13)));
+  const width = form === 'wide' ? 760 : 360;
+  const height = form === 'wide' ? 360 : 270;
+  const left = 50;
+  const right = form === 'wide' ? width - Math.min(200, widest) - 18 : width - 12;
+  const top = 28;
+  const bottom = height - 46;
+  const all = [...shown.lines.flat(), ...shown.marks];
+  const x = axisOf(
+    all.map((p) => p.x),
+    form === 'wide' ? 7 : 4,
+    left,
+    right,
+  );
+  const y = axisOf(
+    all.map((p) => p.y),
+    5,
+    bottom,
+    top,
+  );
+  const place = (p: CurvePoint) => `${x.scale(p.x).toFixed(1)} ${y.scale(p.y).toFixed(1)}`;
+  const ends = shown.lines.map((points, i) => ({
+    text: curve.lines[i]?.label ?? '',
+    y: y.scale(points.at(-1)?.y ?? 0) + 4.5,
+  }));
+  const spread = spreadOut(
+    ends.map((e) => e.y),
+    top + 4,
+    bottom,
+  );
+  return {
+    ...{ width, height, left, right, top, bottom },
+    xTicks: x.ticks,
+    yTicks: y.ticks,
+    lines: shown.lines.map((points, i) => ({
+      path: points.map((p, k) => `${k === 0 ? 'M' : 'L'}${place(p)}`).join(''),
+      label: { text: ends[i]?.text ?? '', x: right + 9, y: spread[i] ?? 0 },
+    })),
+    marks: shown.marks.map((m, i) => {
+      const at = { x: x.scale(m.x), y: y.scale(m.y) };
+      return { ...at, label: markLabel(curve.marks[i]?.label ?? '', at, left, right, top) };
+    }),
+  };
+}
+
+function inShownUnits(curve: Curve) {
+  const point = (p: CurvePoint) => ({ x: fromSI(p.x, curve.xUnit), y: fromSI(p.y, curve.yUnit) });
+  const finite = (p: CurvePoint) => Number.isFinite(p.x) && Number.isFinite(p.y);
+  return { lines: curve.lines.map((l) => l.points.filter(finite).map(point)), marks: curve.marks.map(point) };
+}
+
+function axisOf(values: readonly number[], count: number, from: number, to: number) {
+  // Zero belongs on the axis unless everything lies far from it, as temperatures may.
+  const low = Math.min(...values, Infinity);
+  const high = Math.max(...values, -Infinity);
+  const usable = Number.isFinite(low) && Number.isFinite(high);
+  const base = usable && low > 0.6 * high && low > 0 ? low : Math.min(0, low);
+  const domain = usable ? [base, high === base ? base + 1 : high] : [0, 1];
+  const scale = scaleLinear().domain(domain).nice(count).range([from, to]);
+  return {
+    scale,
+    ticks: scale.ticks(count).map((t) => ({ at: scale(t), text: scale.tickFormat(count)(t) })),
+  };
+}
+
+/** Moves labels apart so that none stands on another, keeping their order. */
+function spreadOut(wanted: readonly number[], top: number, bottom: number): number[] {
+  const order = wanted.map((y, i) => ({ y, i })).toSorted((a, b) => a.y - b.y);
+  let floor = top;
+  for (const label of order) {
+    label.y = Math.max(label.y, floor);
+    floor = label.y + labelHeight;
+  }
+  let ceiling = bottom;
+  for (const label of order.toReversed()) {
+    label.y = Math.min(label.y, ceiling);
+    ceiling = label.y - labelHeight;
+  }
+  return order.toSorted((a, b) => a.i - b.i).map((label) => label.y);
+}
+
+function markLabel(
+  text: string,
+  at: { readonly x: number; readonly y: number },
+  left: number,
+  right: number,
+  top: number,
+): PlotLabel {
+  const width = textWidth(text, 13);
+  const x = at.x + 10 + width <= right ? at.x + 10 : Math.max(left + 4, at.x - 10 - width);
+  const y = at.y - 9 > top + 8 ? at.y - 9 : at.y + 19;
+  return { text, x, y };
+}

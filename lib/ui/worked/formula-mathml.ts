@@ -1,0 +1,74 @@
+// A formula's text typeset once: mathjs reads it, KaTeX sets it as MathML with numbered gaps where the symbols stand,
+// and the gaps are then filled with symbols or with numbers. Setting is slow, filling is not.
+
+import katex from 'katex';
+import { type MathNode, parse } from 'mathjs';
+import type { AnyFormula } from '@/lib/calc/formula';
+import { numberMathML, symbolMathML } from './number-mathml';
+
+interface Setting {
+  /** MathML with gaps `<mtext>@n@</mtext>`. */
+  readonly markup: string;
+  readonly symbols: readonly string[];
+}
+
+const settings = new Map<string, Setting>();
+const constants = new Map([
+  ['pi', '<mi>π</mi>'],
+  ['e', '<mi mathvariant="normal">e</mi>'],
+]);
+
+/** `sigma_F = K_F · F_t ∕ …` as a MathML block; a residual as `0 = …`. */
+export function formulaMathML(formula: Pick<AnyFormula, 'symbol' | 'text' | 'residual'>): string {
+  const left = formula.residual === undefined ? symbolMathML(formula.symbol) : '<mn>0</mn>';
+  const { markup, symbols } = settingOf(formula.text);
+  return block(`${left}<mo>=</mo>${fill(markup, (i) => symbolMathML(symbols[i] ?? ''))}`);
+}
+
+/** The right-hand side with its numbers put in, in SI base units; symbols without a number stay symbols. */
+export function numbersMathML(
+  formula: Pick<AnyFormula, 'text'>,
+  numbers: ReadonlyMap<string, number>,
+): string {
+  const { markup, symbols } = settingOf(formula.text);
+  const filled = fill(markup, (i) => {
+    const name = symbols[i] ?? '';
+    const value = numbers.get(name);
+    return value === undefined ? symbolMathML(name) : numberMathML(value);
+  });
+  return block(`<mo>=</mo>${filled}`);
+}
+
+function block(inner: string): string {
+  return `<math xmlns="http://www.w3.org/1998/Math/MathML" display="block">${inner}</math>`;
+}
+
+function fill(markup: string, with_: (index: number) => string): string {
+  return markup.replace(/<mtext>@(\d+)@<\/mtext>/g, (_, index: string) => with_(Number(index)));
+}
+
+function settingOf(text: string): Setting {
+  const known = settings.get(text);
+  if (known !== undefined) return known;
+  const symbols: string[] = [];
+  const handler = (node: MathNode): string | undefined => {
+    if (!isSymbol(node)) return undefined;
+    if (!symbols.includes(node.name)) symbols.push(node.name);
+    return `\\text{@${symbols.indexOf(node.name)}@}`;
+  };
+  const tex = parse(text).toTex({ handler, parenthesis: 'auto' });
+  const whole = katex.renderToString(tex, { output: 'mathml', displayMode: true, throwOnError: true });
+  const inner = /<semantics>(.*)<annotation/s.exec(whole)?.[1] ?? '';
+  const markup = withConstants(inner, symbols);
+  const setting = { markup, symbols };
+  settings.set(text, setting);
+  return setting;
+}
+
+function withConstants(markup: string, symbols: readonly string[]): string {
+  return fill(markup, (i) => constants.get(symbols[i] ?? '') ?? `<mtext>@${i}@</mtext>`);
+}
+
+function isSymbol(node: MathNode): node is MathNode & { name: string } {
+  return 'isSymbolNode' in node && node.isSymbolNode === true && 'name' in node;
+}

@@ -1,0 +1,51 @@
+// The worked sheet: every step of an assessment, grouped by the part it was worked for.
+import type { Step } from '@/lib/assess/assessment';
+import type { AnyFormula } from '@/lib/calc/formula';
+import type { WorkedLinks } from './step-origin';
+import { WorkedStep } from './worked-step';
+
+interface WorkedSheetProps {
+  readonly steps: readonly Step[];
+  /** Formulas of the library by key. */
+  readonly formulas: ReadonlyMap<string, AnyFormula>;
+  /** Words for the path of a part, e.g. `Stage 3, pinion`. */
+  readonly partLabel: (path: string) => string;
+  /** Fields and catalogue rows; steps find one another by themselves. */
+  readonly links: Pick<WorkedLinks, 'field' | 'catalog'>;
+  readonly formulaHref?: ((key: string) => string) | undefined;
+}
+
+/** All steps given, in their order, under a heading a part. */
+export function WorkedSheet({ steps, formulas, partLabel, links, formulaHref }: WorkedSheetProps) {
+  if (steps.length === 0) return <p className="hush">Nothing was worked here.</p>;
+  const names = new Map(steps.map((s) => [s.key, formulas.get(s.formula)?.name ?? s.formula]));
+  const all: WorkedLinks = { ...links, step: (key) => names.get(key) ?? null };
+  return (
+    <>
+      <p className="hush">
+        Numbers put into a formula are in SI base units, rounded here to four digits; the working is not
+        rounded.
+      </p>
+      {byPart(steps).map((group) => (
+        <section className="step-group" key={group.at}>
+          <h3>{partLabel(group.at)}</h3>
+          {group.steps.map((step) => (
+            <WorkedStep
+              key={step.key}
+              step={step}
+              formula={formulas.get(step.formula)}
+              links={all}
+              formulaHref={formulaHref}
+            />
+          ))}
+        </section>
+      ))}
+    </>
+  );
+}
+
+function byPart(steps: readonly Step[]): { readonly at: string; readonly steps: readonly Step[] }[] {
+  const groups = new Map<string, Step[]>();
+  for (const step of steps) groups.set(step.at, [...(groups.get(step.at) ?? []), step]);
+  return [...groups].map(([at, group]) => ({ at, steps: group }));
+}
