@@ -8,7 +8,7 @@ import { hatching } from './strokes';
 export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) {
   return (
     <svg
-      className={`drawing ladder-${l.form}`}
+      className={`drawing form-${l.form}`}
       viewBox={`0 0 ${l.width} ${l.height}`}
       aria-hidden="true"
       focusable="false"

@@ -14,7 +14,7 @@ interface CurveDrawingProps {
 export function CurveDrawing({ curve, layout: l, form }: CurveDrawingProps) {
   return (
     <svg
-      className={`drawing plot ladder-${form}`}
+      className={`drawing plot form-${form}`}
       viewBox={`0 0 ${l.width} ${l.height}`}
       aria-hidden="true"
       focusable="false"
