@@ -70,6 +70,12 @@ describe('torque, speed and power', () => {
           expect(speed.speedAtCurrent.of({ K_v, U, I, R })).toBeCloseTo(omega, 6);
           expect(speed.speedAtTorque.of({ K_v, U, R, T_m, K_t, I_0 })).toBeCloseTo(omega, 6);
           expect(speed.voltageHeadroom.of({ U, U_req: U })).toBe(0);
+          expect(speed.backEmf.of({ omega, K_v })).toBeCloseTo(
+            omega * constants.backEmfConstant.of({ K_v }),
+            9,
+          );
+          same(torque.holdCurrent.of({ T_m, K_t }) + I_0, I);
+          same(power.torqueAtPower.of({ P_m: power.shaftPower.of({ T_m, omega }), omega }), T_m);
           const P_el = power.electricalPower.of({ omega, K_v, I, R });
           same(P_el, U * I);
           same(power.currentAtPower.of({ P_el, omega, K_v, R }), I);

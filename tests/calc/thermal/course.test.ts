@@ -9,8 +9,24 @@ import {
   type TwoNodes,
   timeToLimit,
 } from '@/lib/calc/thermal/course';
-import { riseAtWarm, steadyRiseWarm, timeToRiseWarm } from '@/lib/calc/thermal/one-node';
-import { fastRate, slowRate, windingRiseAt, windingRiseWarm } from '@/lib/calc/thermal/two-node';
+import {
+  riseAt,
+  riseAtWarm,
+  runawayShare,
+  steadyRise,
+  steadyRiseWarm,
+  timeConstant,
+  timeToRise,
+  timeToRiseWarm,
+} from '@/lib/calc/thermal/one-node';
+import {
+  caseRise,
+  fastRate,
+  slowRate,
+  windingRise,
+  windingRiseAt,
+  windingRiseWarm,
+} from '@/lib/calc/thermal/two-node';
 
 const motor: TwoNodes = { windingToCase: 0.5, caseToAmbient: 2, windingCapacity: 35, caseCapacity: 190 };
 const growth = 0.00393 / (1 + 0.00393 * 5);
@@ -126,5 +142,36 @@ describe('one warm lump', () => {
     const dtheta = riseAtWarm.of({ ...g, t: 40 });
     expect(timeToRiseWarm.of({ ...g, dtheta })).toBeCloseTo(40, 9);
     expect(riseAtWarm.of({ ...g, t: 1e5 })).toBeCloseTo(steadyRiseWarm.of(g), 6);
+  });
+
+  it('has made 63.2 % of its steady rise after one time constant, and is timed to the same moment', () => {
+    const t = timeConstant.of(g);
+    const dtheta = riseAt.of({ P: 10, R_th: 6, C_th: 25, t });
+    expect(dtheta / steadyRise.of({ P: 10, R_th: 6 })).toBeCloseTo(1 - 1 / Math.E, 12);
+    expect(timeToRise.of({ P: 10, R_th: 6, C_th: 25, dtheta })).toBeCloseTo(t, 9);
+    expect(timeToRise.of({ P: 10, R_th: 6, C_th: 25, dtheta: 61 })).toBeNaN();
+  });
+
+  it('settles below a feedback of 1 and runs away above it (independent: the stepper)', () => {
+    const nodes = { ...motor, windingToCase: 0.5, caseToAmbient: 5.5 };
+    for (const [copperLoss, settles] of [
+      [40, true],
+      [48, false],
+    ] as const) {
+      const share = runawayShare.of({ alpha: growth, P_0: copperLoss, R_th: 6 });
+      expect(share < 1).toBe(settles);
+      const load = { copperLoss, growth, caseLoss: 0 };
+      const at = (time: number) => stepped(nodes, load, [0, 0], time, 20_000)[0];
+      const late = [20_000, 40_000, 60_000].map(at);
+      const [a = 0, b = 0, c = 0] = late;
+      expect(c - b < b - a).toBe(settles);
+    }
+  });
+
+  it('splits the steady rise between winding and case', () => {
+    const w = windingRise.of({ P: 20, R_wc: 0.5, R_ca: 2 });
+    const state = risesAfter(motor, { copperLoss: 20, growth: 0, caseLoss: 0 }, cold, 1e5);
+    expect(state.winding).toBeCloseTo(w, 8);
+    expect(state.case).toBeCloseTo(caseRise.of({ P: 20, R_ca: 2 }), 8);
   });
 });
