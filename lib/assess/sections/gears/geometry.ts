@@ -5,6 +5,7 @@ import {
   transversePressureAngle,
 } from '@/lib/calc/gears/geometry/angles';
 import {
+  activeProfileStart,
   addendumContactRatio,
   overlapRatio,
   transverseContactRatio,
@@ -26,7 +27,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
 import { finite, type Work } from '../../work';
 import { type GearGeometry, gearGeometry } from './gear';
-import type { StagePlace } from './stage';
+import type { Side, StagePlace } from './stage';
 
 /** How far below the distance without backlash, in modules, the shafts may stand before the teeth cannot be put together. */
 export const bindingLimit = 0.05;
@@ -41,6 +42,8 @@ export interface Mesh {
   readonly addendum1: Traced;
   readonly addendum2: Traced;
   readonly pitchDiameter2: Traced;
+  /** Radius of curvature where the mate's tip first touches the flank; below zero the teeth interfere. */
+  readonly start: Readonly<Record<Side, Traced>>;
 }
 
 export interface StageGeometry extends StagePlace {
@@ -201,9 +204,12 @@ function meshOf(
       : stage.faceWidth;
   const addendum = (d_a: Traced, d_b: Traced, as: string) =>
     sheet.work('gears', at, addendumContactRatio, { d_a, d_b, alpha_wt: alphaWt, p_bt }, as);
+  const start = (at: string, d_a_mate: Traced, d_b_mate: Traced) =>
+    sheet.work('gears', at, activeProfileStart, { a, alpha_wt: alphaWt, d_a_mate, d_b_mate });
   return {
     a,
     alphaWt,
+    start: { pinion: start(pinion.at, da2, wheel.base), wheel: start(wheel.at, da1, pinion.base) },
     contactRatio,
     overlap: sheet.work('gears', at, overlapRatio, { b: half, beta, m_n }),
     virtualRatio: sheet.work('gears', at, virtualContactRatio, { eps_alpha: contactRatio, beta_b: betaB }),

@@ -1,0 +1,78 @@
+// Document → assessment. A pure function: the same document by the same method gives the same bytes.
+import type { Design } from '@/lib/design/document';
+import { readSI } from '@/lib/design/read';
+import { type Assessment, type Finding, type SectionKey, sectionLabels } from './assessment';
+import { headlineOf, weakestOf } from './headline';
+import { methodVersion } from './method';
+import { rules } from './rules/registry';
+import type { Judged } from './rules/rule';
+import { dutySection } from './sections/duty';
+import { powerSections } from './sections/power';
+import { trainSection } from './sections/train';
+import { Sheet } from './sheet';
+import type { Work } from './work';
+
+/**
+ * Assesses a valid design document (as `lib/design` parses it). The numbers are the same with and without the sheet,
+ * which is left empty unless asked for. Nothing is thrown for any valid document: what cannot be told is *not assessed*
+ * and says why.
+ */
+export function assess(document: Design, options: { readonly sheet?: boolean } = {}): Assessment {
+  const sheet = new Sheet(options.sheet ?? false);
+  const design = readSI(document);
+  const work: Work = { document, design, sheet, figures: [], checks: [], curves: [] };
+  const train = trainSection(work, dutySection(work));
+  const drive = powerSections(work, train);
+  const weakest = weakestOf(work.checks);
+  const judged: Judged = {
+    document,
+    design,
+    figures: new Map(work.figures.map((f) => [f.key, f])),
+    checks: new Map(work.checks.map((c) => [c.key, c])),
+    curves: work.curves,
+    train,
+    drive,
+    weakest,
+  };
+  return {
+    method: methodVersion,
+    headline: headlineOf(work.checks, weakest, document.duty.peakTorque, drive),
+    figures: inOrder(work.figures),
+    checks: inOrder(work.checks),
+    findings: findingsOf(judged),
+    curves: inOrder(work.curves),
+    sheet: inOrder(sheet.steps),
+  };
+}
+
+// Object.keys forgets the literal keys.
+const order = Object.keys(sectionLabels) as SectionKey[];
+
+/** By section in the order of the power flow; within a section as it was worked. */
+function inOrder<T extends { readonly section: SectionKey }>(items: readonly T[]): T[] {
+  const sorted: T[] = [];
+  for (const section of order) for (const item of items) if (item.section === section) sorted.push(item);
+  return sorted;
+}
+
+const classRank = { critical: 0, major: 1, minor: 2 } as const;
+
+/** Worst first; within a class in the order of the rules. */
+function findingsOf(judged: Judged): Finding[] {
+  const findings: Finding[] = [];
+  for (const rule of rules) {
+    for (const raw of rule.judge(judged)) {
+      findings.push({
+        key: `${rule.key}:${raw.at}`,
+        rule: rule.key,
+        class: raw.class ?? rule.class,
+        at: raw.at,
+        text: raw.text,
+        advice: raw.advice,
+        reason: rule.reason,
+        source: rule.source,
+      });
+    }
+  }
+  return findings.sort((a, b) => classRank[a.class] - classRank[b.class]);
+}

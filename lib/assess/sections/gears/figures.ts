@@ -1,0 +1,171 @@
+// The figures of a stage: what a reviewer compares between two revisions.
+
+import { axialForce, axialForcePerHalf, radialForce } from '@/lib/calc/gears/forces';
+import { tipClearance } from '@/lib/calc/gears/geometry/diameters';
+import type { Traced } from '@/lib/quantity/traced';
+import type { UnitKey } from '@/lib/quantity/units';
+import type { Direction } from '../../assessment';
+import { practice } from '../../sheet';
+import { addFigure, type Work } from '../../work';
+import { lifeMissing } from '../duty';
+import type { Friction } from './friction';
+import type { StageGeometry } from './geometry';
+import type { StageLoad } from './loads';
+import { type Side, sides } from './stage';
+
+type Row = readonly [
+  name: string,
+  label: string,
+  symbol: string,
+  unit: UnitKey,
+  value: Traced | null,
+  missing?: string | null,
+  better?: Direction,
+];
+
+function add(work: Work, at: string, place: string, rows: readonly Row[]): void {
+  for (const [name, label, symbol, unit, value, missing, better] of rows) {
+    addFigure(work, {
+      key: `${at}.${name}`,
+      section: 'gears',
+      label: `${place}, ${label}`,
+      symbol,
+      unit,
+      value,
+      missing: missing ?? null,
+      better: better ?? 'neither',
+    });
+  }
+}
+
+const noGiven = 'Enter the centre distance that the case holds.';
+
+export function geometryFigures(work: Work, g: StageGeometry): void {
+  const { mesh, missing } = g;
+  add(work, g.at, g.place, [
+    ['ratio', 'ratio', 'u', '1', g.u],
+    ['backlashFreeDistance', 'centre distance without backlash', 'a_w', 'mm', g.aw, missing],
+    [
+      'centreDistanceExcess',
+      'centre distance beyond it',
+      'Δa',
+      'mm',
+      g.excess,
+      g.aw === null ? missing : noGiven,
+    ],
+    [
+      'backlash',
+      'backlash on the pitch circle',
+      'j_wt',
+      'mm',
+      g.backlash,
+      g.aw === null ? missing : noGiven,
+      'less',
+    ],
+    ['workingPressureAngle', 'working pressure angle', 'α_wt', 'deg', mesh?.alphaWt ?? null, missing],
+    ['contactRatio', 'contact ratio', 'ε_α', '1', mesh?.contactRatio ?? null, missing, 'more'],
+    ['overlapRatio', 'overlap ratio', 'ε_β', '1', mesh?.overlap ?? null, missing, 'more'],
+  ]);
+  for (const side of sides) gearFigures(work, g, side);
+}
+
+function gearFigures(work: Work, g: StageGeometry, side: Side): void {
+  const gear = g[side];
+  const mate = side === 'pinion' ? g.wheel : g.pinion;
+  const missing = gear.missing ?? g.missing;
+  const clearance =
+    g.mesh === null || gear.tip === null
+      ? null
+      : work.sheet.work('gears', gear.at, tipClearance, { a: g.mesh.a, d_a: gear.tip, d_f_mate: mate.root });
+  add(work, gear.at, `${g.place} ${side}`, [
+    ['tipDiameter', 'tip diameter', 'd_a', 'mm', gear.tip, missing],
+    ['tipThickness', 'thickness of the crest', 's_an', 'mm', gear.crest, missing, 'more'],
+    [
+      'undercutMargin',
+      'profile shift beyond the undercut limit',
+      'Δx',
+      '1',
+      gear.undercutMargin,
+      null,
+      'more',
+    ],
+    ['tipClearance', 'clearance of its tip in the mate’s root', 'c', 'mm', clearance, g.missing, 'more'],
+    [
+      'profileStart',
+      'radius of curvature where contact begins',
+      'ρ_Nf',
+      'mm',
+      g.mesh?.start[side] ?? null,
+      g.missing,
+      'more',
+    ],
+  ]);
+}
+
+export function loadFigures(
+  work: Work,
+  g: StageGeometry,
+  load: StageLoad,
+  friction: Friction | string,
+): void {
+  const { stage, beta } = g;
+  const F_t = load.forcePeak;
+  const radial = work.sheet.work('gears', g.at, radialForce, { F_t, alpha_n: stage.pressureAngle, beta });
+  const known = typeof friction !== 'string';
+  const missing = known ? null : friction;
+  add(work, g.at, g.place, [
+    ['tangentialForce', 'tangential force at the peak', 'F_t', 'N', F_t, null, 'less'],
+    ['radialForce', 'radial force at the peak', 'F_r', 'N', radial, null, 'less'],
+    ['axialForce', 'axial force on the shafts at the peak', 'F_a', 'N', thrust(work, g, F_t), null, 'less'],
+    ['pitchLineVelocity', 'pitch-line velocity', 'v', 'm/s', load.velocity],
+    ['efficiency', 'efficiency with bearings', 'η', '%', known ? friction.efficiency : null, missing, 'more'],
+  ]);
+  for (const side of sides) {
+    const { torquePeak, speed, cycles } = load[side];
+    add(work, `${g.at}.${side}`, `${g.place} ${side}`, [
+      ['torque', 'torque at the peak', 'T', 'N m', torquePeak, null, 'less'],
+      ['speed', 'speed', 'n', 'rpm', speed],
+      ['cycles', 'load cycles of a tooth', 'N_L', '1', cycles, lifeMissing],
+    ]);
+  }
+}
+
+const balanced = practice(0, 'the halves of a double-helical gear push against each other');
+
+/** On the shafts; the halves of a double-helical gear balance, and the force inside one is worked on the sheet. */
+function thrust(work: Work, g: StageGeometry, F_t: Traced): Traced {
+  if (g.stage.kind !== 'doubleHelical')
+    return work.sheet.work('gears', g.at, axialForce, { F_t, beta: g.beta });
+  work.sheet.work('gears', g.at, axialForcePerHalf, { F_t, beta: g.beta });
+  return balanced;
+}
+
+export function temperatureFigures(
+  work: Work,
+  g: StageGeometry,
+  side: Side,
+  teeth: { readonly root: Traced; readonly flank: Traced } | string,
+): void {
+  const known = typeof teeth !== 'string';
+  const missing = known ? null : teeth;
+  add(work, `${g.at}.${side}`, `${g.place} ${side}`, [
+    [
+      'rootTemperature',
+      'temperature of the tooth root',
+      'θ_F',
+      'degC',
+      known ? teeth.root : null,
+      missing,
+      'less',
+    ],
+    [
+      'flankTemperature',
+      'temperature of the flank',
+      'θ_H',
+      'degC',
+      known ? teeth.flank : null,
+      missing,
+      'less',
+    ],
+  ]);
+}

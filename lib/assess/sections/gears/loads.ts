@@ -1,0 +1,103 @@
+// Torques, speeds and load cycles of every gear, worked from the output back to the motor.
+import { pinionTorque, pitchLineVelocity, shaftPower, tangentialForce } from '@/lib/calc/gears/forces';
+import { pinionSpeed, toothPasses, turnsPerOutputTurn } from '@/lib/calc/gears/service/duty';
+import type { Traced } from '@/lib/quantity/traced';
+import { practice } from '../../sheet';
+import type { Work } from '../../work';
+import type { DutyWork } from '../duty';
+import { assumedEfficiency, type Friction } from './friction';
+import type { StageGeometry } from './geometry';
+
+/** What one gear carries. */
+export interface GearLoad {
+  readonly torquePeak: Traced;
+  readonly torqueHold: Traced;
+  readonly speed: Traced;
+  /** Times a tooth is loaded in the life; null when no life is entered. */
+  readonly cycles: Traced | null;
+}
+
+export interface StageLoad {
+  readonly pinion: GearLoad;
+  readonly wheel: GearLoad;
+  /** Tangential force on the reference circle at peak and hold, friction not credited. */
+  readonly forcePeak: Traced;
+  readonly forceHold: Traced;
+  readonly velocity: Traced;
+  /** Power into the mesh at the peak torque and the duty's speed, losses towards the output included. */
+  readonly power: Traced;
+  /** Ratio of all stages after this one. */
+  readonly after: Traced;
+}
+
+/** Torque, speed and the like at one shaft, passed from stage to stage towards the motor. */
+export interface Shaft {
+  readonly peak: Traced;
+  readonly hold: Traced;
+  /** Driving torques, friction of the stages towards the output included. */
+  readonly drivePeak: Traced;
+  readonly driveHold: Traced;
+  readonly speed: Traced;
+  readonly turns: Traced;
+}
+
+const frictionless = practice(1, 'friction is not credited to the teeth');
+
+/** The output shaft, where the duty acts. */
+export function outputShaft(work: Work): Shaft {
+  const { peakTorque, holdTorque, outputSpeed } = work.design.duty;
+  return {
+    peak: peakTorque,
+    hold: holdTorque,
+    drivePeak: peakTorque,
+    driveHold: holdTorque,
+    speed: outputSpeed,
+    turns: practice(1, 'the output shaft itself'),
+  };
+}
+
+/** The loads of a stage whose wheel sits on `shaft`, and the shaft of its pinion. */
+export function stageLoad(
+  work: Work,
+  g: StageGeometry,
+  shaft: Shaft,
+  duty: DutyWork,
+  friction: Friction | null,
+): { readonly load: StageLoad; readonly next: Shaft } {
+  const { sheet } = work;
+  const { at, u } = g;
+  const eta = friction?.efficiency ?? assumedEfficiency;
+  const torque = (T_2: Traced, by: Traced, as: string) =>
+    sheet.work('gears', at, pinionTorque, { T_2, u, eta: by }, as);
+  const next: Shaft = {
+    peak: torque(shaft.peak, frictionless, 'T_1.peak'),
+    hold: torque(shaft.hold, frictionless, 'T_1.hold'),
+    drivePeak: torque(shaft.drivePeak, eta, 'T_1.drive'),
+    driveHold: torque(shaft.driveHold, eta, 'T_1.driveHold'),
+    speed: sheet.work('gears', at, pinionSpeed, { omega_2: shaft.speed, u }),
+    turns: sheet.work('gears', at, turnsPerOutputTurn, { i_after: shaft.turns, u }),
+  };
+  const d = g.pinion.reference;
+  const load: StageLoad = {
+    pinion: gearLoad(work, `${at}.pinion`, next, duty),
+    wheel: gearLoad(work, `${at}.wheel`, shaft, duty),
+    forcePeak: sheet.work('gears', at, tangentialForce, { T: next.peak, d }, 'F_t.peak'),
+    forceHold: sheet.work('gears', at, tangentialForce, { T: next.hold, d }, 'F_t.hold'),
+    velocity: sheet.work('gears', at, pitchLineVelocity, { omega: next.speed, d }),
+    power: sheet.work('gears', at, shaftPower, { T: next.drivePeak, omega: next.speed }),
+    after: shaft.turns,
+  };
+  return { load, next };
+}
+
+function gearLoad(work: Work, at: string, shaft: Shaft, { moves }: DutyWork): GearLoad {
+  const cycles =
+    moves === null
+      ? null
+      : work.sheet.work('gears', at, toothPasses, {
+          N_moves: moves,
+          phi_move: work.design.duty.moveAngle,
+          i_out: shaft.turns,
+        });
+  return { torquePeak: shaft.peak, torqueHold: shaft.hold, speed: shaft.speed, cycles };
+}

@@ -1,0 +1,77 @@
+// What the catalogue says of a gear's material, traced, with its range and how well it is founded.
+
+import type { MaterialKey } from '@/lib/catalog/materials/labels';
+import { material, property } from '@/lib/catalog/materials/materials';
+import { materialProperties, type PropertyKey } from '@/lib/catalog/materials/properties';
+import type { CatalogValue } from '@/lib/catalog/value';
+import type { Traced } from '@/lib/quantity/traced';
+import type { MaterialKind } from '../../required';
+import type { GearSI } from './stage';
+
+export interface GearMaterial {
+  readonly key: MaterialKey;
+  readonly name: string;
+  readonly kind: MaterialKind;
+  /** Whether the load in service goes across the layers of a print. */
+  readonly across: boolean;
+  readonly tensile: CatalogValue | undefined;
+  readonly modulus: CatalogValue | undefined;
+}
+
+export function gearMaterial(gear: GearSI): GearMaterial {
+  const { key, name, process } = material(gear.material);
+  const kind: MaterialKind =
+    property(key, 'yield') !== undefined ? 'metal' : process === 'machined' ? 'moulded' : 'printed';
+  const across = kind === 'printed' && gear.build === 'upright';
+  return {
+    key,
+    name,
+    kind,
+    across,
+    tensile: property(key, across ? 'tensile_z' : 'tensile_xy'),
+    modulus: property(key, across ? 'E_z' : 'E_xy'),
+  };
+}
+
+/** A catalogue value as an input of a worked step. */
+export function catalogued(value: CatalogValue): Traced {
+  return { value: value.si, from: `catalog:${value.key}` };
+}
+
+/** The sentence for a value that the catalogue does not hold. */
+export function lacking(m: GearMaterial, name: PropertyKey): string {
+  return `The catalogue holds no value for ${m.name}: ${materialProperties[name].label.toLowerCase()}.`;
+}
+
+/** Words for values that rest on memory, judgement or a mixture; null when all are read in a source. */
+export function caveatOf(values: readonly CatalogValue[], also: string | null = null): string | null {
+  const shaky = [...new Set(values)].filter((v) => v.basis === 'memory' || v.basis === 'mixed');
+  const words = shaky.length === 0 ? null : `From memory or judgement: ${shaky.map(labelled).join('; ')}.`;
+  if (words === null || also === null) return words ?? also;
+  return `${words} ${also}`;
+}
+
+function labelled(value: CatalogValue): string {
+  const [, key = '', name = ''] = value.key.split('.');
+  const labels: Readonly<Record<string, { readonly label: string } | undefined>> = materialProperties;
+  return `${labels[name]?.label ?? name}, ${key}`;
+}
+
+/**
+ * A capacity at the low and the high end of the ranges of what it is a product of. The ranges are taken as independent,
+ * so their relative widths add as squares.
+ */
+export function scatterOf(
+  capacity: number,
+  factors: readonly { readonly value: number; readonly low: number; readonly high: number }[],
+): { readonly low: number; readonly high: number } | null {
+  let down = 0;
+  let up = 0;
+  for (const f of factors) {
+    if (f.value <= 0) continue;
+    down += ((f.value - f.low) / f.value) ** 2;
+    up += ((f.high - f.value) / f.value) ** 2;
+  }
+  if (down === 0 && up === 0) return null;
+  return { low: capacity * Math.max(0, 1 - Math.sqrt(down)), high: capacity * (1 + Math.sqrt(up)) };
+}

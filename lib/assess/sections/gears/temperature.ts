@@ -1,0 +1,163 @@
+// Temperature of the case and of plastic teeth after VDI 2736, and what strength is left there.
+
+import { meshPowerLoss } from '@/lib/calc/gears/efficiency';
+import { retentionBetween } from '@/lib/calc/gears/service/allowable';
+import { caseTemperature, lossSum } from '@/lib/calc/gears/service/mesh';
+import { flankTemperature, toothRootTemperature } from '@/lib/calc/gears/strength/plastics';
+import { property } from '@/lib/catalog/materials/materials';
+import { retentionRows } from '@/lib/catalog/materials/strength';
+import type { CatalogValue } from '@/lib/catalog/value';
+import { printSI } from '@/lib/quantity/print';
+import type { Traced } from '@/lib/quantity/traced';
+import { practice } from '../../sheet';
+import { finite, type Work } from '../../work';
+import type { DutyWork } from '../duty';
+import type { Friction } from './friction';
+import type { StageGeometry } from './geometry';
+import type { StageLoad } from './loads';
+import { catalogued, type GearMaterial, lacking } from './materials';
+import type { Side } from './stage';
+
+/** One mm^1.75 in m^1.75: VDI 2736 prints its coefficients per mm. */
+const perMillimetre = 10 ** -5.25;
+const coefficient = (value: number, words: string) =>
+  practice(value * perMillimetre, `${words}, VDI 2736 Part 2 (from memory)`);
+const heat = {
+  flankOnPlastic: coefficient(9000, 'heat coefficient of the flank, plastic on plastic'),
+  flankOnMetal: coefficient(6300, 'heat coefficient of the flank, plastic on metal'),
+  rootOnPlastic: coefficient(2100, 'heat coefficient of the root, plastic on plastic'),
+  rootOnMetal: coefficient(895, 'heat coefficient of the root, plastic on metal'),
+  inOil: coefficient(0, 'oil carries the heat away'),
+} as const;
+const caseResistance = {
+  part: practice(0.03, 'part open case, middle of 0.015 to 0.045, VDI 2736 Part 2 (from memory)'),
+  closed: practice(0.06, 'closed case, VDI 2736 Part 2 (from memory)'),
+} as const;
+const inCase = practice(0, 'the heat of the case is counted in its temperature');
+const unitArea = practice(1, 'has no part: the heat of the case is counted in its temperature');
+
+/** Temperature around the gears, or the sentence why it is not known. */
+export function caseTemperatureOf(
+  work: Work,
+  duty: DutyWork,
+  meshes: readonly {
+    readonly at: string;
+    readonly place: string;
+    readonly power: Traced;
+    readonly friction: Friction | null;
+  }[],
+): Traced | string {
+  const { enclosure, coolingArea } = work.design.train;
+  const { ambient } = work.design.duty;
+  if (enclosure === 'open') return ambient;
+  if (coolingArea === null)
+    return 'Enter the outer surface of the case: without it the heat inside cannot be told.';
+  let sum: Traced | null = null;
+  for (const { at, place, power, friction } of meshes) {
+    if (friction === null)
+      return `The friction of ${place.toLowerCase()} is not known, so the heat in the case is not.`;
+    const P_V = work.sheet.work('gears', at, meshPowerLoss, {
+      P: power,
+      mu: friction.mu,
+      H_V: friction.lossDegree,
+    });
+    sum = sum === null ? P_V : work.sheet.work('gears', at, lossSum, { P_before: sum, P_V });
+  }
+  if (sum === null) return 'The train has no stage.';
+  return work.sheet.work('gears', 'train', caseTemperature, {
+    theta_amb: ambient,
+    P_case: sum,
+    R_lambda: caseResistance[enclosure],
+    A: coolingArea,
+    ED: duty.share,
+  });
+}
+
+/** Temperatures of root and flank of one gear, or the sentence why they are not known. Metal takes that of the case. */
+export function toothTemperature(
+  work: Work,
+  g: StageGeometry,
+  side: Side,
+  own: GearMaterial,
+  mate: GearMaterial,
+  load: StageLoad,
+  friction: Friction | string,
+  surroundings: Traced | string,
+  duty: DutyWork,
+): { readonly root: Traced; readonly flank: Traced } | string {
+  if (typeof surroundings === 'string') return surroundings;
+  if (own.kind === 'metal') return { root: surroundings, flank: surroundings };
+  if (typeof friction === 'string') return friction;
+  const onMetal = mate.kind === 'metal';
+  const oiled = g.stage.lubrication === 'oil';
+  const common = {
+    theta_0: surroundings,
+    P: load.power,
+    mu: friction.mu,
+    H_V: friction.lossDegree,
+    b: g.stage.faceWidth,
+    z: g.stage[side].teeth,
+    v: load.velocity,
+    m_n: g.stage.module,
+    R_lambda: inCase,
+    A: unitArea,
+    ED: duty.share,
+  };
+  const at = `${g.at}.${side}`;
+  const k_F = oiled ? heat.inOil : onMetal ? heat.rootOnMetal : heat.rootOnPlastic;
+  const k_H = oiled ? heat.inOil : onMetal ? heat.flankOnMetal : heat.flankOnPlastic;
+  const root = finite(work.sheet.work('gears', at, toothRootTemperature, { ...common, k_F }));
+  const flank = finite(work.sheet.work('gears', at, flankTemperature, { ...common, k_H }));
+  return root === null || flank === null ? 'The tooth temperature cannot be worked out.' : { root, flank };
+}
+
+/** Strength retained, with the catalogue rows it rests on. */
+export interface Retention {
+  readonly factor: Traced;
+  readonly low: number;
+  readonly high: number;
+  readonly rows: readonly CatalogValue[];
+}
+
+/** Strength that the gear keeps at a temperature, or why that is not known; never beyond the catalogue's last row. */
+export function retentionAt(
+  work: Work,
+  at: string,
+  m: GearMaterial,
+  theta: Traced | string,
+  as: 'f_T.root' | 'f_T.flank',
+): Retention | string {
+  if (m.kind === 'metal') return metalRetention(m, theta);
+  if (typeof theta === 'string') return theta;
+  const rows = retentionRows(m.key, theta.value);
+  if (rows === undefined)
+    return `The tooth reaches ${printSI(theta.value, 'degC')}; the catalogue knows the strength of ${m.name} up to 80 °C only.`;
+  const { before, after } = rows;
+  if (before === after) return single(before.retention);
+  const r_1 = catalogued(before.retention);
+  const r_2 = catalogued(after.retention);
+  const theta_1 = practice(before.kelvin, 'temperature of the catalogue row below');
+  const theta_2 = practice(after.kelvin, 'temperature of the catalogue row above');
+  const factor = work.sheet.work('gears', at, retentionBetween, { r_1, r_2, theta, theta_1, theta_2 }, as);
+  const share = (theta.value - before.kelvin) / (after.kelvin - before.kelvin);
+  const mix = (a: number, b: number) => a + (b - a) * share;
+  return {
+    factor,
+    low: mix(before.retention.siLow, after.retention.siLow),
+    high: mix(before.retention.siHigh, after.retention.siHigh),
+    rows: [before.retention, after.retention],
+  };
+}
+
+/** Metals keep nearly all up to 80 °C, so the row there is taken whatever the temperature, to the safe side. */
+function metalRetention(m: GearMaterial, theta: Traced | string): Retention | string {
+  const last = property(m.key, 'retention_80C');
+  if (last === undefined) return lacking(m, 'retention_80C');
+  if (typeof theta !== 'string' && retentionRows(m.key, theta.value) === undefined)
+    return `The case reaches ${printSI(theta.value, 'degC')}; the catalogue knows the strength of ${m.name} up to 80 °C only.`;
+  return single(last);
+}
+
+function single(row: CatalogValue): Retention {
+  return { factor: catalogued(row), low: row.siLow, high: row.siHigh, rows: [row] };
+}
