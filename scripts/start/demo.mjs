@@ -6,7 +6,7 @@
 // folder PAWL_DATA, readable by its owner only.
 import fs from 'node:fs';
 import path from 'node:path';
-import { bundle } from './bundle.mjs';
+import { freshBundle } from '../cli/bundle.mjs';
 import { run } from './run.mjs';
 
 const entry = 'scripts/seed.ts';
@@ -16,7 +16,9 @@ export async function loadDemo(root, dataFolder, url) {
   const done = path.join(dataFolder, 'demo-loaded');
   if (fs.existsSync(done)) return 'already there';
   if (!fs.existsSync(path.join(root, entry))) return 'this version has none';
-  await run(process.execPath, ['--enable-source-maps', await bundle(root, entry)], {
+  const sources = ['lib', 'generated', entry, 'package-lock.json'];
+  const program = await freshBundle(root, { entry, sources, packagesInside: false });
+  await run(process.execPath, [program], {
     cwd: root,
     env: { ...process.env, DATABASE_URL: url, PAWL_DATA: dataFolder },
     failed: 'The demo club could not be loaded.',
