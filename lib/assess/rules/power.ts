@@ -1,0 +1,82 @@
+// The rules on everything but the teeth, in the order of the power flow.
+
+import { currentConvention } from './drive/current-convention';
+import { currentLimitTooLow } from './drive/current-limit-too-low';
+import { driveOverVoltage } from './drive/drive-over-voltage';
+import { driveUnderVoltage } from './drive/drive-under-voltage';
+import { limitAboveMotor } from './drive/limit-above-motor';
+import { lostCommand } from './drive/lost-command';
+import { noMotorCurrentLimit } from './drive/no-motor-current-limit';
+import { oneWayDrive } from './drive/one-way-drive';
+import { sensorlessHold } from './drive/sensorless-hold';
+import { settingsNotReadBack } from './drive/settings-not-read-back';
+import { speedOutOfReach } from './drive/speed-out-of-reach';
+import { deadBandNarrow } from './loop/dead-band-narrow';
+import { gainNearLimit } from './loop/gain-near-limit';
+import { windingTooHot } from './motor/winding-too-hot';
+import { holdBelowGravity } from './output/hold-below-gravity';
+import { moveAboveSpeed } from './output/move-above-speed';
+import { noStops } from './output/no-stops';
+import { peakBelowMove } from './output/peak-below-move';
+import { stopsInsideTravel } from './output/stops-inside-travel';
+import { heldByHand } from './rig/held-by-hand';
+import { heldByNothing } from './rig/held-by-nothing';
+import { holdingNotShown } from './rig/holding-not-shown';
+import { holdingTooWeak } from './rig/holding-too-weak';
+import { noGuard } from './rig/no-guard';
+import { noStopButton } from './rig/no-stop-button';
+import { reachInsideArm } from './rig/reach-inside-arm';
+import type { Rule } from './rule';
+import { commandCoarserThanSensor } from './sensor/command-coarser-than-sensor';
+import { sensorOffCentre } from './sensor/sensor-off-centre';
+import { sensorTravelShort } from './sensor/sensor-travel-short';
+import { benchCannotSink } from './supply/bench-cannot-sink';
+import { disconnectMissing } from './supply/disconnect-missing';
+import { disconnectRating } from './supply/disconnect-rating';
+import { fuseAboveLeads } from './supply/fuse-above-leads';
+import { noFuse } from './supply/no-fuse';
+import { packChemistry } from './supply/pack-chemistry';
+import { regenerationAboveCharge } from './supply/regeneration-above-charge';
+import { sourceCurrent } from './supply/source-current';
+import { sourceUnknown } from './supply/source-unknown';
+
+export const powerRules: readonly Rule[] = [
+  fuseAboveLeads,
+  noFuse,
+  sourceCurrent,
+  sourceUnknown,
+  benchCannotSink,
+  regenerationAboveCharge,
+  packChemistry,
+  disconnectMissing,
+  disconnectRating,
+  windingTooHot,
+  noMotorCurrentLimit,
+  currentLimitTooLow,
+  limitAboveMotor,
+  oneWayDrive,
+  sensorlessHold,
+  lostCommand,
+  settingsNotReadBack,
+  driveOverVoltage,
+  driveUnderVoltage,
+  currentConvention,
+  speedOutOfReach,
+  holdBelowGravity,
+  peakBelowMove,
+  moveAboveSpeed,
+  stopsInsideTravel,
+  noStops,
+  sensorTravelShort,
+  sensorOffCentre,
+  commandCoarserThanSensor,
+  deadBandNarrow,
+  gainNearLimit,
+  heldByNothing,
+  heldByHand,
+  holdingNotShown,
+  holdingTooWeak,
+  reachInsideArm,
+  noStopButton,
+  noGuard,
+];

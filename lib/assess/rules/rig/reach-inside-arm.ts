@@ -1,0 +1,21 @@
+// A keep-clear radius shorter than the arm.
+import { printSI } from '@/lib/quantity/print';
+import type { Rule } from '../rule';
+
+export const reachInsideArm: Rule = {
+  key: 'reach-inside-arm',
+  label: 'Reach kept clear is shorter than the arm',
+  class: 'critical',
+  reason: 'Whoever stands where the arm swings is hit by it; what is on the arm flies further still.',
+  source: 'Common practice; ISO 13855 and ISO 13857 give distances for machines (from memory)',
+  judge: ({ design, document }) => {
+    if (document.rig.reach >= document.duty.armLength) return [];
+    return [
+      {
+        at: 'rig.reach',
+        text: `The arm reaches ${printSI(design.duty.armLength.value, 'mm')}; only ${printSI(design.rig.reach.value, 'mm')} are kept clear.`,
+        advice: 'Keep clear at least the arm’s length and an arm’s reach more.',
+      },
+    ];
+  },
+};

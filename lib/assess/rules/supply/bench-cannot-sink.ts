@@ -1,0 +1,35 @@
+// A bench supply that cannot take energy back while the actuator gives some.
+import { printSI } from '@/lib/quantity/print';
+import { figureOf, type Rule } from '../rule';
+
+export const benchCannotSink: Rule = {
+  key: 'bench-cannot-sink',
+  label: 'Bench supply cannot take energy back',
+  class: 'critical',
+  reason:
+    'Energy from braking or from a sinking load charges the drive’s capacitors until something fails, when the supply cannot take it.',
+  source: 'Common practice, no source; energy balance of the bus capacitor',
+  judge: (judged) => {
+    const { supply, drive, duty } = judged.document;
+    if (supply.kind !== 'bench' || supply.benchSinks) return [];
+    const brakes = drive.regenCurrentLimit === null || drive.regenCurrentLimit > 0;
+    if (!brakes && !duty.gravity) return [];
+    const load = figureOf(judged, 'output.energy');
+    const rotor = figureOf(judged, 'motor.rotorEnergy');
+    const energy =
+      load === null ? '' : ` Braking from the output speed gives ${printSI(load + (rotor ?? 0), 'J')}.`;
+    const why = duty.gravity
+      ? 'gravity can drive the actuator back'
+      : drive.regenCurrentLimit === null
+        ? 'the regenerative limit is not entered'
+        : `the drive may regenerate ${printSI(drive.regenCurrentLimit, 'A')}`;
+    return [
+      {
+        at: 'supply.benchSinks',
+        text: `The bench supply cannot take energy back, yet ${why}.${energy}`,
+        advice:
+          'Test from a pack that is not full, fit a brake chopper, or set the regenerative limit to zero.',
+      },
+    ];
+  },
+};

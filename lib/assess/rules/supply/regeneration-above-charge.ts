@@ -1,0 +1,23 @@
+// Regenerative current above what the pack may be charged with.
+import { printQuantity, printSI } from '@/lib/quantity/print';
+import type { Rule } from '../rule';
+
+export const regenerationAboveCharge: Rule = {
+  key: 'regeneration-above-charge',
+  label: 'Regeneration above the charge rate',
+  class: 'major',
+  reason:
+    'Regenerating is charging: above the charge rate, or into a full pack, lithium cells are harmed and may burn.',
+  source: 'Common practice, no source: one capacity an hour unless the maker’s sheet allows more',
+  judge: ({ document: { supply, drive } }) => {
+    if (supply.kind === 'bench' || supply.capacity === null || drive.regenCurrentLimit === null) return [];
+    if (drive.regenCurrentLimit <= supply.capacity) return [];
+    return [
+      {
+        at: 'drive.regenCurrentLimit',
+        text: `The drive may put ${printSI(drive.regenCurrentLimit, 'A')} back into a pack of ${printQuantity(supply.capacity, 'A h')}, more than one capacity an hour.`,
+        advice: `Set the regenerative limit to ${printSI(supply.capacity, 'A')} or to the maker’s charge current, and do not test with a full pack.`,
+      },
+    ];
+  },
+};
