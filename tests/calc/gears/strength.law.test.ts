@@ -1,10 +1,13 @@
 /** Laws of strength: limits put back give what may be borne, and life falls with stress. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { normalForce } from '@/lib/calc/gears/forces';
 import * as allowable from '@/lib/calc/gears/strength/allowable';
 import * as flank from '@/lib/calc/gears/strength/flank-pressure';
+import * as plastic from '@/lib/calc/gears/strength/plastics';
 import * as root from '@/lib/calc/gears/strength/root-stress';
-import { many, range, relative } from './draws';
+import { workPair } from '../../reference/gears/pair';
+import { degree, many, range, relative } from './draws';
 
 const stress = { b: 0.012, m_n: 0.001, Y_Fa: 2.8, Y_Sa: 1.55, Y_eps: 0.7, Y_beta: 1 };
 
@@ -93,5 +96,69 @@ describe('the fatigue line', () => {
   it('gives one cycle, not more, to a tooth at or beyond its static strength', () => {
     expect(allowable.fatigueLife.of({ ...line, f: 1 })).toBe(1);
     expect(allowable.fatigueLife.of({ ...line, f: 1.4 })).toBe(1);
+  });
+});
+
+describe('flank pressure', () => {
+  const load = { K_H: 1.4, b: 0.012, Z_E: 31000, Z_eps: 1, Z_beta: 1 };
+
+  // Independent derivation: two cylinders with the flanks' radii of curvature at the pitch point (Hertz).
+  it('of spur teeth, shifted or not, is that of the cylinders that touch at the pitch point', () => {
+    fc.assert(
+      fc.property(range(14, 80), range(14, 80), range(-0.1, 0.6), range(1, 900), (z_1, z_2, x_1, F_t) => {
+        const g = { m_n: 1e-3, alpha_n: 20 * degree, beta: 0, z_1, z_2, x_1, x_2: 0.1 };
+        const pair = workPair(g);
+        const Z_H = flank.zoneFactor.of({ beta_b: 0, alpha_wt: pair.alpha_wt, alpha_t: pair.alpha_t });
+        const sigma = flank.flankPressure.of({ ...load, Z_H, F_t, d_1: pair.one.d, u: z_2 / z_1 });
+        const hertz = flank.cylinderPressure.of({
+          Z_E: load.Z_E,
+          // Along the line of action; F_t stands on the reference circle.
+          F_n: load.K_H * normalForce.of({ F_t, alpha_n: g.alpha_n, beta: 0 }),
+          b: load.b,
+          r_1: (pair.one.d_w / 2) * Math.sin(pair.alpha_wt),
+          r_2: (pair.two.d_w / 2) * Math.sin(pair.alpha_wt),
+        });
+        expect(relative(sigma, hertz)).toBeLessThan(1e-9);
+      }),
+      many,
+    );
+  });
+
+  it('reaches exactly what the flank may bear at the pinion diameter worked for it', () => {
+    const g = { ...load, Z_H: 2.495, u: 3.2 };
+    const d_1 = flank.pinionDiameterForFlank.of({ ...g, T_1: 5, phi_d: 0.6, sigma_HP: 4e7 });
+    const sigma = flank.flankPressure.of({ ...g, F_t: 10 / d_1, b: 0.6 * d_1, d_1 });
+    expect(relative(sigma, 4e7)).toBeLessThan(1e-12);
+  });
+
+  it('and root stress of metal teeth are those of plastic teeth with the load factors gathered', () => {
+    const K = { K_A: 1.25, K_v: 1.1, K_Hbeta: 1.2, K_Halpha: 1.05 };
+    const g = { ...load, Z_H: 2.4, F_t: 800, d_1: 0.02, u: 3 };
+    const gathered = 1.25 * 1.1 * 1.2 * 1.05;
+    expect(
+      relative(flank.flankPressureMetal.of({ ...g, ...K }), flank.flankPressure.of({ ...g, K_H: gathered })),
+    ).toBeLessThan(1e-12);
+    const r = { ...stress, F_t: 800, K_A: 1.25, K_v: 1.1, K_Fbeta: 1.2, K_Falpha: 1.05 };
+    expect(relative(root.rootStressMetal.of(r), root.rootStress.of({ ...r, K_F: gathered }))).toBeLessThan(
+      1e-12,
+    );
+  });
+});
+
+describe('wear', () => {
+  const g = { T: 2, H_V: 0.15, k_w: 1.03e-15, b: 0.012, z: 20, l_Fl: 0.002 };
+
+  // Independent derivation: the volume worn off all flanks is the wear coefficient times the normal force times the
+  // sliding way, which is the friction work at a coefficient of 1: H_V times the work done.
+  it('takes off the wear coefficient times the sliding work, spread over all flanks', () => {
+    const work = 2 * Math.PI * g.T * 1e6;
+    const volume = g.k_w * g.H_V * work;
+    const worn = plastic.flankWear.of({ ...g, N_L: 1e6 });
+    expect(relative(worn * g.b * g.l_Fl * g.z, volume)).toBeLessThan(1e-12);
+  });
+
+  it('reaches its limit after the cycles worked for it', () => {
+    const N_L = plastic.wearLife.of({ ...g, W_lim: 2e-4 });
+    expect(relative(plastic.flankWear.of({ ...g, N_L }), 2e-4)).toBeLessThan(1e-12);
   });
 });

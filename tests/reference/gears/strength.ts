@@ -180,6 +180,9 @@ export const strength: Readonly<Record<string, Work>> = {
   'str-11-YFa-table': () => ({
     YFa: inputs('str-11-YFa-table', 'z').map((z) => tipForm(z, 0).Y_Fa),
   }),
+  'str-12-YSa-table': () => ({
+    YSa: inputs('str-12-YSa-table', 'z').map((z) => tipForm(z, 0).Y_Sa),
+  }),
   'str-13-contact-pu-10-1': () => {
     const id = 'str-13-contact-pu-10-1';
     const T1 = input(id, 'P') / input(id, 'n');
