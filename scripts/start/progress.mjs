@@ -11,6 +11,10 @@ export async function step(title, work) {
   const began = performance.now();
   const live = process.stdout.isTTY;
   if (live) process.stdout.write(`  ${title} …`);
+  // Where no line can be written over, only what takes long is announced.
+  const slow = setTimeout(() => {
+    if (!live) process.stdout.write(`  ${title} …\n`);
+  }, 2000);
   const seconds = () => `${((performance.now() - began) / 1000).toFixed(1)} s`;
   try {
     const value = await work();
@@ -20,5 +24,7 @@ export async function step(title, work) {
   } catch (error) {
     process.stdout.write(`${live ? '\r\u001b[K' : ''}  ${title} · failed after ${seconds()}\n`);
     throw error;
+  } finally {
+    clearTimeout(slow);
   }
 }
