@@ -36,7 +36,7 @@ describe('leads', () => {
   });
 
   it('takes the ends of the table with areas rounded to print, and says nothing beyond them', () => {
-    // Published areas (ASTM B258 tables): gauge 8 is 8.37 mm², gauge 20 is 0.518 mm².
+    // Areas as printed in gauge tables: 20 AWG 0.518 mm² (WIR-01), 8 AWG 8.37 mm² (from memory).
     expect(leadAmpacity(8.37e-6)).toBeCloseTo(73, 0);
     expect(leadAmpacity(0.518e-6)).toBeCloseTo(11, 1);
     expect(leadAmpacity(0.4e-6)).toBeUndefined();

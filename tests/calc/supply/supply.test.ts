@@ -41,8 +41,8 @@ it('adds pack, lead and connector', () => {
   expect(sourceResistance.of({ R_pack: 0.036, R_lead: 0.003, R_con: 0.001 })).toBeCloseTo(0.04, 12);
 });
 
-it('melts gauge 20 at about 58 A at length and far above that in a second (Preece and Onderdonk, published forms)', () => {
-  // Preece's published table for copper: 0.8118 mm melts at 58.5 A (10244 × 0.03196^1.5).
+it('melts gauge 20 at about 58 A at length and far above that in a second (worked by hand from the forms of Preece and Onderdonk)', () => {
+  // By hand: 0.8118 mm is 0.03196 in; 10244 × 0.03196^1.5 = 58.5 A.
   expect(longMeltingCurrent.of({ d_w: 0.8118e-3 })).toBeCloseTo(58.5, 0);
   const quick = meltingCurrent.of({ A_w: 0.5176e-6, theta_melt: 1356.15, theta_amb: 298.15, t: 1 });
   expect(quick).toBeGreaterThan(2 * 58.5);
