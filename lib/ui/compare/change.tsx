@@ -21,6 +21,13 @@ export function Change({ before, after, verdict = 'neither' }: ChangeProps) {
   );
 }
 
+/** A signed difference of factors, always with two decimals. */
+export function signedFactor(change: number | null): string {
+  if (change === null || !Number.isFinite(change)) return '–';
+  const text = Math.abs(change).toFixed(2);
+  return change < 0 ? `−${text}` : `+${text}`;
+}
+
 /** A signed difference, `+0.37` or `−0.37`; a dash for unknown. */
 export function signed(change: number | null, digits = 3): string {
   if (change === null || !Number.isFinite(change)) return '–';

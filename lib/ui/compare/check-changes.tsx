@@ -6,7 +6,7 @@ import { Factor } from '../marks/factor';
 import { Quantity } from '../marks/quantity';
 import { StatusMark } from '../marks/status-mark';
 import { RuledTable } from '../table/ruled-table';
-import { Change, signed, signedShare } from './change';
+import { Change, signedFactor, signedShare } from './change';
 
 interface CheckChangesProps {
   readonly caption: string;
@@ -40,7 +40,8 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
             verdict={c.verdict}
           />,
           <span key="c" className="number">
-            {signed(c.change, 2)} <span className="unit">({signedShare(c.relative)})</span>
+            {signedFactor(c.change)}
+            {c.relative === null ? null : <span className="unit"> ({signedShare(c.relative)})</span>}
           </span>,
           <Factor key="r" value={c.required} />,
           <Change

@@ -35,8 +35,10 @@ export function FigureChanges({ caption, figures }: FigureChangesProps) {
           />,
           <span key="c" className="number">
             {signed(difference(f.change, f.unit))}
-            <span className="unit">{f.change === null ? '' : unitTail(f.unit)}</span>{' '}
-            <span className="unit">({signedShare(f.relative)})</span>
+            <span className="unit">{f.change === null ? '' : unitTail(f.unit)}</span>
+            {f.relative === null || unitOf(f.unit).offset !== undefined ? null : (
+              <span className="unit"> ({signedShare(f.relative)})</span>
+            )}
           </span>,
           <VerdictWord key="w" verdict={f.verdict} />,
         ],

@@ -1,6 +1,6 @@
 // One formula in the handbook: what it computes, typeset, its inputs with their units, its source and validity.
 import type { AnyFormula } from '@/lib/calc/formula';
-import { FormulaMath } from '../worked/formula-math';
+import { FormulaMath, FormulaScroll } from '../worked/formula-math';
 import { QuantitySymbol } from '../worked/quantity-symbol';
 import { printUnit } from '../worked/si-quantity';
 
@@ -10,7 +10,9 @@ export function FormulaEntry({ formula }: { readonly formula: AnyFormula }) {
   return (
     <article className="formula-entry" id={`formula-${key}`}>
       <h3>{name}</h3>
-      <FormulaMath formula={formula} />
+      <FormulaScroll label={`${name}, formula`}>
+        <FormulaMath formula={formula} />
+      </FormulaScroll>
       <p className="formula-gives">
         gives <QuantitySymbol name={symbol} /> in {unitWords(unit)}
         {residual === undefined ? '' : ', found where the expression is zero'}

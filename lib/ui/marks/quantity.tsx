@@ -16,9 +16,14 @@ export function Quantity({ si, unit, digits = 3 }: QuantityProps) {
   return (
     <span className="number">
       {printNumber(fromSI(si, unit), digits)}
-      <span className="unit">{unitTail(unit)}</span>
+      <UnitTail tail={unitTail(unit)} />
     </span>
   );
+}
+
+/** The unit after a number; a degree sign belongs to the number and is set as large. */
+function UnitTail({ tail }: { readonly tail: string }) {
+  return tail === '' || tail === '°' ? tail : <span className="unit">{tail}</span>;
 }
 
 /** The dash for a number that is not there; never a blank, never a zero. */

@@ -24,7 +24,8 @@ export function ThreadList({ threads, href, none = 'No remark yet.' }: ThreadLis
           <div>
             <p className="thread-first">{opening(t.remarks[0]?.body ?? '')}</p>
             <p className="hush">
-              {t.where} · {about(t)}
+              {t.where} · <span className="number">{whoWhen(t)}</span>
+              {rest(t)}
             </p>
           </div>
         </li>
@@ -33,12 +34,15 @@ export function ThreadList({ threads, href, none = 'No remark yet.' }: ThreadLis
   );
 }
 
-function about(t: ThreadView): string {
+function whoWhen(t: ThreadView): string {
   const first = t.remarks[0];
+  return first === undefined ? '' : `${first.author}, ${printDay(first.at)}`;
+}
+
+function rest(t: ThreadView): string {
   const replies = t.remarks.length - 1;
-  const who = first === undefined ? '' : `${first.author}, ${printDay(first.at)}`;
-  const more = replies <= 0 ? [] : [replies === 1 ? '1 reply' : `${replies} replies`];
-  return [who, ...more, ...(t.state === 'resolved' ? ['resolved'] : [])].filter((s) => s !== '').join(' · ');
+  const more = replies <= 0 ? '' : replies === 1 ? ' · 1 reply' : ` · ${replies} replies`;
+  return t.state === 'resolved' ? `${more} · resolved` : more;
 }
 
 /** The first line of a remark without its Markdown signs, cut at a word. */

@@ -1,4 +1,5 @@
 // A formula typeset in the page.
+import type { ReactNode } from 'react';
 import type { AnyFormula } from '@/lib/calc/formula';
 import { formulaMathML, numbersMathML } from './formula-mathml';
 
@@ -8,14 +9,19 @@ interface FormulaMathProps {
   readonly numbers?: ReadonlyMap<string, number> | undefined;
 }
 
-/** MathML of a formula; it scrolls by itself when it is wider than the sheet. */
+/** MathML of a formula. Stands inside a FormulaScroll, for a long one is wider than a phone. */
 export function FormulaMath({ formula, numbers }: FormulaMathProps) {
   const markup = numbers === undefined ? formulaMathML(formula) : numbersMathML(formula, numbers);
+  // biome-ignore lint/security/noDangerouslySetInnerHtml: set by KaTeX from our own formula texts and from numbers
+  return <div className="formula" dangerouslySetInnerHTML={{ __html: markup }} />;
+}
+
+/** Scrolls its formulas sideways by itself, by keyboard too. */
+export function FormulaScroll({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
-    <div
-      className="formula"
-      // biome-ignore lint/security/noDangerouslySetInnerHtml: set by KaTeX from our own formula texts and from numbers
-      dangerouslySetInnerHTML={{ __html: markup }}
-    />
+    // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
+    <section className="formula-scroll" aria-label={label} tabIndex={0}>
+      {children}
+    </section>
   );
 }

@@ -4,11 +4,14 @@ import { siParts } from './si-quantity';
 /** `unit` is an SI unit in the spelling of the library. */
 export function SiQuantity({ value, unit }: { readonly value: number; readonly unit: string }) {
   const shown = siParts(value, unit);
-  const gap = shown.unit === '' || shown.unit === '°' ? '' : '\u202f';
   return (
     <span className="number">
       {shown.number}
-      {shown.unit === '' ? null : <span className="unit">{`${gap}${shown.unit}`}</span>}
+      {shown.unit === '' || shown.unit === '°' ? (
+        shown.unit
+      ) : (
+        <span className="unit">{`\u202f${shown.unit}`}</span>
+      )}
     </span>
   );
 }

@@ -27,8 +27,16 @@ const scales: Readonly<Record<string, readonly Scale[]>> = {
 export function siParts(value: number, unit: string): { readonly number: string; readonly unit: string } {
   const size = Math.abs(value);
   const scale = size === 0 ? undefined : scales[unit]?.find((s) => size >= s.from && size < s.to);
-  if (scale === undefined) return { number: printNumber(value, 4), unit: printUnit(unit) };
-  return { number: printNumber(value / scale.factor, 4), unit: scale.unit };
+  if (scale === undefined) return { number: fourDigits(value), unit: printUnit(unit) };
+  return { number: fourDigits(value / scale.factor), unit: scale.unit };
+}
+
+/** Four significant digits without the zeros that say nothing. */
+function fourDigits(value: number): string {
+  const text = printNumber(value, 4);
+  return text.includes('×')
+    ? text.replace(/\.?0+×/, '×')
+    : text.replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
 }
 
 /** `kg/m3` → kg/m³, `N m` → N·m, `C` in catalogues → °C, `1` and `-` → nothing. */

@@ -1,7 +1,7 @@
 // One worked step as on a calculation sheet: the formula, its numbers put in, the result, and whence each input.
 import type { Step } from '@/lib/assess/assessment';
 import type { AnyFormula } from '@/lib/calc/formula';
-import { FormulaMath } from './formula-math';
+import { FormulaMath, FormulaScroll } from './formula-math';
 import { QuantitySymbol } from './quantity-symbol';
 import { SiQuantity } from './si-quantity-text';
 import { StepOrigin, type WorkedLinks } from './step-origin';
@@ -32,8 +32,10 @@ export function WorkedStep({ step, formula, links, formulaHref }: WorkedStepProp
           <p className="hush">The formula {step.formula} is not in this version of the method.</p>
         ) : (
           <>
-            <FormulaMath formula={formula} />
-            <FormulaMath formula={formula} numbers={numbers} />
+            <FormulaScroll label={`${formula.name}, formula`}>
+              <FormulaMath formula={formula} />
+              <FormulaMath formula={formula} numbers={numbers} />
+            </FormulaScroll>
             {formula.residual === undefined ? null : <p className="hush">solved for the unknown</p>}
           </>
         )}
