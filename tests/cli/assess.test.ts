@@ -1,12 +1,15 @@
 // The command line assesses and compares designs from files, and says where a file is at fault.
 import fs from 'node:fs';
 import path from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { afterAll, describe, expect, it, vi } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import { compare } from '@/lib/compare/compare';
 import { withValue } from '@/lib/design/path';
 import { starters } from '@/lib/design/starters/registry';
 import { files, pawl } from './command-line';
+
+// Each test starts processes; on a busy machine the first also waits for the bundle.
+vi.setConfig({ testTimeout: 30_000 });
 
 const lifter = starters.lifter.document;
 const wider = withValue(lifter, 'train.stages.s4.faceWidth', 80);

@@ -2,11 +2,14 @@
 import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { jsonSchema } from '@/lib/design/json-schema';
 import { openDocument } from '@/lib/design/open';
 import { starterKeys, starters } from '@/lib/design/starters/registry';
 import { pawl } from './command-line';
+
+// Each test starts processes; on a busy machine the first also waits for the bundle.
+vi.setConfig({ testTimeout: 30_000 });
 
 describe('starter', () => {
   it.each(starterKeys)('prints %s as a document that can be assessed', (key) => {

@@ -12,7 +12,7 @@ export const turntable: Design = {
     holdTorque: 1,
     holdTime: 30,
     outputSpeed: 70,
-    travel: 360,
+    travel: 330,
     profile: 'trapezoid',
     moveAngle: 180,
     moveTime: 4,
