@@ -1,0 +1,59 @@
+// Every registered rule is shown once firing and once, as near as can be, keeping quiet.
+import { describe, expect, it } from 'vitest';
+import { assess } from '@/lib/assess/assess';
+import { rules } from '@/lib/assess/rules/registry';
+import { openDocument } from '@/lib/design/open';
+import { ruleCases } from './power/rule-cases';
+import { sound } from './power/sound';
+import { changed } from './power/worked';
+
+const powerRules = new Set(ruleCases.map((c) => c.rule));
+const shown = powerRules;
+
+describe('the registry', () => {
+  it('names each rule once, in small letters and hyphens', () => {
+    const keys = rules.map((r) => r.key);
+    expect(new Set(keys).size).toBe(keys.length);
+    for (const key of keys) expect(key).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+  });
+
+  it.each(rules.map((r) => [r.key, r] as const))('shows %s firing and keeping quiet', (key) => {
+    expect(shown).toContain(key);
+  });
+
+  it.each(rules.map((r) => [r.key, r] as const))('gives %s a reason and a source', (_, rule) => {
+    expect(rule.reason.length).toBeGreaterThan(20);
+    expect(rule.source.length).toBeGreaterThan(5);
+    expect(rule.label.length).toBeGreaterThan(3);
+  });
+});
+
+describe('the sound design', () => {
+  it('is a valid document', () => {
+    expect(openDocument(sound)).toEqual({ ok: true, document: sound });
+  });
+
+  it('raises nothing beside the teeth', () => {
+    expect(assess(sound).findings.filter((f) => powerRules.has(f.rule))).toEqual([]);
+  });
+});
+
+describe.each(ruleCases)('$rule: $title', (c) => {
+  it('fires where it should, with a class, a sentence and advice', () => {
+    const document = changed(sound, c.fires);
+    expect(openDocument(document).ok).toBe(true);
+    const found = assess(document).findings.filter((f) => f.rule === c.rule);
+    expect(found.map((f) => [f.key, f.at, f.class])).toEqual([[`${c.rule}:${c.at}`, c.at, c.class]]);
+    for (const { text, advice } of found) {
+      expect(text).toMatch(/^\S.*\.$/);
+      expect(text).not.toMatch(/undefined|null|NaN|–/);
+      expect(advice).toMatch(/^\S.*\.$/);
+    }
+  });
+
+  it('keeps quiet in the nearest case', () => {
+    const document = changed(sound, c.quiet);
+    expect(openDocument(document).ok).toBe(true);
+    expect(assess(document).findings.filter((f) => f.rule === c.rule)).toEqual([]);
+  });
+});
