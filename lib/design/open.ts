@@ -17,7 +17,7 @@ export type Opened =
  * Steps from one document version to the next: `upgrades[1]` takes version 1 to 2. Pure functions of the raw
  * document; an old revision is upgraded when read, never rewritten.
  */
-export const upgrades: Readonly<
+const upgrades: Readonly<
   Record<number, (raw: Readonly<Record<string, unknown>>) => Record<string, unknown>>
 > = {};
 

@@ -11,7 +11,7 @@ export const anyDesign: fc.Arbitrary<Design> = anyOf(design)
   .map((parsed) => parsed.data as Design);
 
 /** Any value that a field may hold. */
-export function anyValue(field: LeafField): fc.Arbitrary<number | string | boolean | null> {
+function anyValue(field: LeafField): fc.Arbitrary<number | string | boolean | null> {
   switch (field.kind) {
     case 'quantity': {
       const number = field.whole
