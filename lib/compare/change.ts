@@ -10,7 +10,7 @@ export function differs(before: number | null, after: number | null): boolean {
   return Math.abs(after - before) > rounding * Math.max(Math.abs(before), Math.abs(after));
 }
 
-/** after − before, and that over |before|; null where a side is unknown, and the share also where before is 0. */
+/** after − before, and that over |before|; null where a side is unknown, and the share also where before is (all but) 0. */
 export function changeOf(
   before: number | null,
   after: number | null,
@@ -18,7 +18,8 @@ export function changeOf(
   if (before === null || after === null) return { change: null, relative: null };
   // Equal up to rounding is no change; a literal zero keeps −0 out of the record.
   const change = differs(before, after) ? after - before : 0;
-  return { change, relative: before === 0 ? null : change / Math.abs(before) };
+  const relative = change / Math.abs(before);
+  return { change, relative: Number.isFinite(relative) ? relative : null };
 }
 
 /** More is better: the verdict on a step from one number to the other. */
