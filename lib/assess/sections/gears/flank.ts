@@ -113,7 +113,8 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
     requiredFrom: required.from,
     missing: typeof pressure === 'string' ? pressure : known ? null : capacity,
     caveat: known ? capacity.caveat : null,
-    torque: { at: peakTorque, power: 1 / 2 },
+    // Off the ladder: a value without a published basis must not name the weakest link.
+    ...(material.kind === 'printed' ? {} : { torque: { at: peakTorque, power: 1 / 2 } }),
     scatter: known ? capacity.scatter : null,
   });
 }

@@ -2,7 +2,7 @@
 
 import type { MaterialKey } from '@/lib/catalog/materials/labels';
 import { material, property } from '@/lib/catalog/materials/materials';
-import { materialProperties, type PropertyKey } from '@/lib/catalog/materials/properties';
+import { materialProperties, type PropertyKey, ruleProperties } from '@/lib/catalog/materials/properties';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
 import type { MaterialKind } from '../../required';
@@ -40,21 +40,31 @@ export function catalogued(value: CatalogValue): Traced {
 
 /** The sentence for a value that the catalogue does not hold. */
 export function lacking(m: GearMaterial, name: PropertyKey): string {
-  return `The catalogue holds no value for ${m.name}: ${materialProperties[name].label.toLowerCase()}.`;
+  return `The catalogue holds no value for ${m.name}: ${lowered(materialProperties[name].label)}.`;
 }
 
 /** Words for values that rest on memory, judgement or a mixture; null when all are read in a source. */
 export function caveatOf(values: readonly CatalogValue[], also: string | null = null): string | null {
-  const shaky = [...new Set(values)].filter((v) => v.basis === 'memory' || v.basis === 'mixed');
-  const words = shaky.length === 0 ? null : `From memory or judgement: ${shaky.map(labelled).join('; ')}.`;
-  if (words === null || also === null) return words ?? also;
-  return `${words} ${also}`;
+  const shaky = [...new Set(values.filter((v) => v.basis === 'memory' || v.basis === 'mixed').map(labelled))];
+  if (shaky.length === 0) return also;
+  const words = `From memory or judgement: ${shaky.join(', ')}.`;
+  return also === null ? words : `${words} ${also}`;
 }
 
+const labels: Readonly<Record<string, { readonly label: string } | undefined>> = {
+  ...ruleProperties,
+  ...materialProperties,
+};
+
 function labelled(value: CatalogValue): string {
-  const [, key = '', name = ''] = value.key.split('.');
-  const labels: Readonly<Record<string, { readonly label: string } | undefined>> = materialProperties;
-  return `${labels[name]?.label ?? name}, ${key}`;
+  const name = value.key.slice(value.key.lastIndexOf('.') + 1);
+  const { label } = labels[name] ?? { label: name };
+  return lowered(label);
+}
+
+/** Poisson keeps his capital. */
+function lowered(label: string): string {
+  return label.startsWith('Poisson') ? label : `${label.charAt(0).toLowerCase()}${label.slice(1)}`;
 }
 
 /**

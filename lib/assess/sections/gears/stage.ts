@@ -1,5 +1,4 @@
 // One stage while it is worked: its place in the train, its paths, and the two gears by name.
-import type { Design } from '@/lib/design/document';
 import type { DesignSI } from '@/lib/design/read';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
@@ -27,12 +26,6 @@ export function placesOf(design: DesignSI): StagePlace[] {
 
 export function stagePath(id: string): string {
   return `train.stages.${id}`;
-}
-
-/** `Stage 3` by the id of a stage, for sentences; the id itself when there is no such stage. */
-export function placeOf(document: Design, id: string): string {
-  const index = document.train.stages.findIndex((s) => s.id === id);
-  return index < 0 ? id : `Stage ${index + 1}`;
 }
 
 /** A basic rack of ISO 53, profile A: addendum 1, dedendum 1.25, root fillet 0.38 modules. */

@@ -1,0 +1,26 @@
+// A contact ratio near or below 1.
+import { printNumber } from '@/lib/quantity/print';
+import { figureOf, type Rule } from '../rule';
+import { eachStage } from '../stages';
+
+const least = 1.2;
+
+export const contactRatio: Rule = {
+  key: 'contact-ratio',
+  label: 'Contact ratio',
+  class: 'major',
+  reason:
+    'Below 1 a pair of teeth lets go before the next takes over. Printed teeth are short of their nominal form by a tenth or two, so a ratio of 1.2 on paper can be 1 in the hand.',
+  source: 'Contact ratio of at least 1.2: common practice in gear handbooks; ISO 21771:2007 defines it',
+  judge: (judged) =>
+    eachStage(judged, ({ at, place }) => {
+      const ratio = figureOf(judged, `${at}.contactRatio`);
+      if (ratio === null || ratio >= least) return null;
+      return {
+        at: `${at}.contactRatio`,
+        class: ratio < 1 ? 'critical' : 'major',
+        text: `${place} has a contact ratio of ${printNumber(ratio)}; it should be ${least} or more.`,
+        advice: 'Bring the shafts closer, take more teeth, or take less positive profile shift.',
+      };
+    }),
+};

@@ -1,0 +1,31 @@
+// Teeth that run out to a point.
+import { printNumber, printSI } from '@/lib/quantity/print';
+import { figureOf, type Rule } from '../rule';
+import { eachGear } from '../stages';
+
+const least = 0.2;
+
+export const pointed: Rule = {
+  key: 'pointed-teeth',
+  label: 'Pointed teeth',
+  class: 'major',
+  reason: 'A thin crest chips off when it meets its mate, and a printer cannot lay it down at all.',
+  source:
+    'Crest of at least 0.2 modules: common practice after DIN 3960:1987 and ISO 21771:2007 (from memory)',
+  judge: (judged) =>
+    eachGear(judged, ({ stage, gearAt, name }) => {
+      const crest = figureOf(judged, `${gearAt}.tipThickness`);
+      const module = stage.module / 1000;
+      if (crest === null || crest >= least * module) return null;
+      const text =
+        crest <= 0
+          ? `${name}: the flanks meet below the tip circle, so the tooth has no crest at all.`
+          : `${name}: the crest is ${printSI(crest, 'mm')} thick, ${printNumber(crest / module, 2)} modules; it should be ${least} or more.`;
+      return {
+        at: `${gearAt}.tipThickness`,
+        class: crest <= 0 ? 'critical' : 'major',
+        text,
+        advice: 'Take less positive profile shift on this gear or more teeth.',
+      };
+    }),
+};
