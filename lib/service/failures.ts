@@ -10,6 +10,7 @@ export const failures = {
   'viewer.none': { status: 401, sentence: 'Please sign in first.' },
   'viewer.role': { status: 403, sentence: 'Your role in this club does not allow this.' },
   'club.notFound': { status: 404, sentence: 'There is no such club, or you are not a member of it.' },
+  'club.taken': { status: 409, sentence: 'There is a club with this code already.' },
   'design.notFound': { status: 404, sentence: 'There is no such design, or it is not one of your club’s.' },
   'revision.notFound': { status: 404, sentence: 'This design has no such revision.' },
   'thread.notFound': { status: 404, sentence: 'There is no such thread.' },

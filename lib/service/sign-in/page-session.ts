@@ -13,12 +13,20 @@ import {
 } from '@/lib/access/session-token';
 import type { Viewer } from '../viewer';
 import type { SignedIn } from '../views/members';
-import { sessionStands, viewerOf } from './viewer';
+import { viewerOf } from './viewer';
 
 /** The person of this request's session, or null. Read once a request, from the database. */
 export const currentViewer = cache(async (): Promise<Viewer | null> => {
-  const session = await getServerSession<NextAuthOptions, SessionWithClaim>(await requestAuthOptions());
-  return viewerOf(session?.claim ?? null);
+  const found: { viewer: Viewer | null } = { viewer: null };
+  const options = authOptions(
+    async (claim) => {
+      found.viewer = await viewerOf(claim);
+      return found.viewer !== null;
+    },
+    await isSecure(),
+  );
+  await getServerSession<NextAuthOptions, SessionWithClaim>(options);
+  return found.viewer;
 });
 
 /** Sets the session cookie; call it in a server action, after `signIn` or `join`. */
@@ -44,7 +52,7 @@ export async function addressOf(): Promise<string> {
 
 /** Configuration of next-auth for this request. */
 export async function requestAuthOptions(): Promise<NextAuthOptions> {
-  return authOptions(sessionStands, await isSecure());
+  return authOptions(async (claim) => (await viewerOf(claim)) !== null, await isSecure());
 }
 
 async function isSecure(): Promise<boolean> {

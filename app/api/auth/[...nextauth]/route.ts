@@ -7,9 +7,10 @@ interface Context {
 }
 
 async function handle(request: Request, context: Context): Promise<Response> {
-  const answered: unknown = await NextAuth(request, context, await requestAuthOptions());
-  if (answered instanceof Response) return answered;
-  throw new TypeError('next-auth gave no response.');
+  const answer: (request: Request, context: Context) => Promise<Response> = NextAuth(
+    await requestAuthOptions(),
+  );
+  return answer(request, context);
 }
 
 export { handle as GET, handle as POST };

@@ -1,0 +1,25 @@
+// The handbook: what the calculations rest on. Open to everyone, since it holds nothing of any club.
+import {
+  type FormulaShelf,
+  formulaShelves,
+  formulas,
+  type MaterialSheet,
+  materialSheets,
+} from '@/lib/assess/library';
+import { methodVersion } from '@/lib/assess/method';
+
+export interface HandbookView {
+  readonly method: string;
+  readonly shelves: readonly FormulaShelf[];
+  readonly materials: readonly MaterialSheet[];
+}
+
+/** Formulas and materials of the present method. */
+export function handbook(): HandbookView {
+  return { method: methodVersion, shelves: formulaShelves(), materials: materialSheets() };
+}
+
+/** Formulas by key, for the worked sheet. */
+export function handbookFormulas(): ReturnType<typeof formulas> {
+  return formulas();
+}

@@ -1,0 +1,133 @@
+// Revisions and their assessments: written once, read many times.
+import { z } from 'zod';
+import type { Assessment } from '@/lib/assess/assessment';
+import type { Design } from '@/lib/design/document';
+import { openDocument } from '@/lib/design/open';
+import type { ReviewFacts } from '@/lib/review/facts';
+import type { Database } from '../database';
+
+export interface RevisionToKeep {
+  readonly designId: string;
+  readonly ordinal: number;
+  readonly letter: string;
+  readonly document: Design;
+  readonly documentHash: string;
+  readonly changeNote: string;
+  readonly authorId: string;
+  readonly hands: readonly string[];
+  readonly publishedAt: Date;
+}
+
+/** Adds a revision and counts it on its design, whose row must be locked. */
+export async function createRevision(tx: Database, revision: RevisionToKeep): Promise<{ id: string }> {
+  const { document, hands, ...row } = revision;
+  const created = await tx.revision.create({
+    data: { ...row, hands: [...hands], document: json(document) },
+    select: { id: true },
+  });
+  await tx.$executeRaw`UPDATE design SET revision_count = ${row.ordinal} WHERE id = ${row.designId}::uuid`;
+  return created;
+}
+
+export interface AssessmentToKeep {
+  readonly revisionId: string;
+  readonly result: Assessment;
+  readonly hash: string;
+  readonly headline: KeptHeadline;
+  readonly facts: ReviewFacts;
+  readonly madeAt: Date;
+}
+
+/** The headline as lists show it; torques in N m. */
+export const keptHeadline = z.object({
+  weakest: z.string().nullable(),
+  weakestKey: z.string().nullable(),
+  holdsTo: z.number().nullable(),
+  demanded: z.number(),
+  forced: z.number().nullable(),
+  factor: z.number().nullable(),
+  required: z.number().nullable(),
+  notAssessed: z.number(),
+  findings: z.object({ critical: z.number(), major: z.number(), minor: z.number() }),
+});
+
+export type KeptHeadline = z.infer<typeof keptHeadline>;
+
+export async function createAssessment(tx: Database, assessment: AssessmentToKeep): Promise<{ id: string }> {
+  const { result, headline, facts, ...row } = assessment;
+  return tx.assessment.create({
+    data: { ...row, method: result.method, result: json(result), headline, facts },
+    select: { id: true },
+  });
+}
+
+export interface KeptRevision {
+  readonly id: string;
+  readonly ordinal: number;
+  readonly letter: string;
+  readonly document: Design;
+  /** As stored, before any upgrade: what the hash was taken of. */
+  readonly stored: unknown;
+  readonly documentHash: string;
+  readonly changeNote: string;
+  readonly authorId: string;
+  readonly hands: readonly string[];
+  readonly publishedAt: Date;
+}
+
+/** One revision with its document; the latest when no letter is given; null when there is none. */
+export async function readRevision(
+  db: Database,
+  designId: string,
+  letter?: string,
+): Promise<KeptRevision | null> {
+  const row = await db.revision.findFirst({
+    where: { designId, ...(letter === undefined ? {} : { letter }) },
+    orderBy: { ordinal: 'desc' },
+  });
+  if (row === null) return null;
+  const opened = openDocument(row.document);
+  if (!opened.ok) throw new Error(`A stored revision cannot be read: ${opened.problems[0]?.sentence ?? ''}`);
+  return { ...row, stored: row.document, document: opened.document };
+}
+
+export interface KeptAssessment {
+  readonly id: string;
+  readonly method: string;
+  readonly hash: string;
+  readonly madeAt: Date;
+  readonly result: Assessment;
+}
+
+/** Enough of the shape to tell an assessment from something else; its hash vouches for the rest. */
+const assessmentShape = z.looseObject({
+  method: z.string(),
+  headline: z.looseObject({ demanded: z.number() }),
+  figures: z.array(z.unknown()),
+  checks: z.array(z.unknown()),
+  findings: z.array(z.unknown()),
+  curves: z.array(z.unknown()),
+  sheet: z.array(z.unknown()),
+});
+
+/** The newest assessment of a revision, or the one of a method; null when there is none. */
+export async function readAssessment(
+  db: Database,
+  revisionId: string,
+  method?: string,
+): Promise<KeptAssessment | null> {
+  const row = await db.assessment.findFirst({
+    where: { revisionId, ...(method === undefined ? {} : { method }) },
+    orderBy: [{ madeAt: 'desc' }, { id: 'desc' }],
+    select: { id: true, method: true, hash: true, madeAt: true, result: true },
+  });
+  if (row === null) return null;
+  // Written by createAssessment from an Assessment, append-only since, and its outline was just checked.
+  const result = assessmentShape.parse(row.result) as unknown as Assessment;
+  return { ...row, result };
+}
+
+/** A document or assessment as Prisma takes it. Both are plain JSON by their types; the copy drops what JSON cannot say. */
+function json(value: Design | Assessment) {
+  return JSON.parse(JSON.stringify(value));
+}

@@ -1,0 +1,61 @@
+// People and what they sign in with.
+import type { Database } from '../database';
+
+export interface Account {
+  readonly id: string;
+  readonly email: string;
+  readonly name: string;
+  readonly passwordHash: string;
+  readonly sessionVersion: number;
+}
+
+const account = { id: true, email: true, name: true, passwordHash: true, sessionVersion: true } as const;
+
+export function accountByEmail(db: Database, email: string): Promise<Account | null> {
+  return db.user.findUnique({ where: { email }, select: account });
+}
+
+export function accountById(db: Database, id: string): Promise<Account | null> {
+  return db.user.findUnique({ where: { id }, select: account });
+}
+
+export function createAccount(
+  tx: Database,
+  data: { readonly email: string; readonly name: string; readonly passwordHash: string },
+): Promise<Account> {
+  return tx.user.create({ data, select: account });
+}
+
+/** Ends every session of a person. */
+export async function endSessions(db: Database, id: string): Promise<void> {
+  await db.user.update({ where: { id }, data: { sessionVersion: { increment: 1 } } });
+}
+
+/** A person with the version of their sessions and the clubs they belong to now. */
+export function personWithClubs(db: Database, id: string) {
+  return db.$queryRaw<
+    {
+      id: string;
+      name: string;
+      email: string;
+      sessionVersion: number;
+      code: string | null;
+      club: string | null;
+      role: 'steward' | 'safetyOfficer' | 'member' | 'guest' | null;
+    }[]
+  >`
+    SELECT u.id, u.name, u.email, u.session_version AS "sessionVersion", c.code, c.name AS club, m.role::text AS role
+    FROM "user" u
+    LEFT JOIN membership m ON m.user_id = u.id AND m.ended_at IS NULL
+    LEFT JOIN club c ON c.id = m.club_id
+    WHERE u.id = ${id}::uuid ORDER BY c.name`;
+}
+
+/** Names by id, for whatever a page shows. */
+export async function namesOf(db: Database, ids: Iterable<string>): Promise<Map<string, string>> {
+  const people = await db.user.findMany({
+    where: { id: { in: [...new Set(ids)] } },
+    select: { id: true, name: true },
+  });
+  return new Map(people.map((p) => [p.id, p.name]));
+}
