@@ -19,6 +19,8 @@ export interface DraftHandle {
   readonly takeTheirs: () => void;
   /** How many edits were brought back from this device when the page opened. */
   readonly restored: number;
+  /** Grows when the fields must be drawn anew because their texts changed by other hands than the typist's. */
+  readonly generation: number;
   /** False when this device refuses to keep unsaved edits. */
   readonly kept: boolean;
 }
@@ -28,6 +30,7 @@ export function useDraft(draft: string, address: string, version: number, saved:
   const [restored, setRestored] = useState(0);
   const [opened, setOpened] = useState(false);
   const [kept, setKept] = useState(true);
+  const [generation, setGeneration] = useState(0);
   const content = useMemo(() => currentContent(state), [state]);
   const latest = useRef(state);
   useEffect(() => {
@@ -36,7 +39,10 @@ export function useDraft(draft: string, address: string, version: number, saved:
 
   useEffect(() => {
     const edits = keptEdits(window.localStorage, draft);
-    if (edits.length > 0) dispatch({ on: 'restored', edits });
+    if (edits.length > 0) {
+      dispatch({ on: 'restored', edits });
+      setGeneration((g) => g + 1);
+    }
     setRestored(edits.length);
     setOpened(true);
   }, [draft]);
@@ -63,13 +69,19 @@ export function useDraft(draft: string, address: string, version: number, saved:
     }
   }, [opened, state, address]);
 
+  const settle = useCallback((on: 'keptMine' | 'tookTheirs') => {
+    dispatch({ on });
+    setGeneration((g) => g + 1);
+  }, []);
+
   return {
     state,
     content,
     edit: useCallback((edit: Edit) => dispatch({ on: 'edited', edit }), []),
-    keepMine: useCallback(() => dispatch({ on: 'keptMine' }), []),
-    takeTheirs: useCallback(() => dispatch({ on: 'tookTheirs' }), []),
+    keepMine: useCallback(() => settle('keptMine'), [settle]),
+    takeTheirs: useCallback(() => settle('tookTheirs'), [settle]),
     restored,
+    generation,
     kept,
   };
 }

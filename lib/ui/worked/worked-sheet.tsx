@@ -6,6 +6,8 @@ import { WorkedStep } from './worked-step';
 
 interface WorkedSheetProps {
   readonly steps: readonly Step[];
+  /** Steps of the whole assessment, where `steps` are some of them: inputs may come from any. */
+  readonly all?: readonly Step[] | undefined;
   /** Formulas of the library by key. */
   readonly formulas: ReadonlyMap<string, AnyFormula>;
   /** Words for the path of a part, e.g. `Stage 3, pinion`. */
@@ -16,10 +18,17 @@ interface WorkedSheetProps {
 }
 
 /** All steps given, in their order, under a heading a part. */
-export function WorkedSheet({ steps, formulas, partLabel, links, formulaHref }: WorkedSheetProps) {
+export function WorkedSheet({
+  steps,
+  all = steps,
+  formulas,
+  partLabel,
+  links,
+  formulaHref,
+}: WorkedSheetProps) {
   if (steps.length === 0) return <p className="hush">Nothing was worked here.</p>;
-  const names = new Map(steps.map((s) => [s.key, formulas.get(s.formula)?.name ?? s.formula]));
-  const all: WorkedLinks = { ...links, step: (key) => names.get(key) ?? null };
+  const names = new Map(all.map((s) => [s.key, formulas.get(s.formula)?.name ?? s.formula]));
+  const origins: WorkedLinks = { ...links, step: (key) => names.get(key) ?? null };
   return (
     <>
       <p className="hush">
@@ -34,7 +43,7 @@ export function WorkedSheet({ steps, formulas, partLabel, links, formulaHref }: 
               key={step.key}
               step={step}
               formula={formulas.get(step.formula)}
-              links={all}
+              links={origins}
               formulaHref={formulaHref}
             />
           ))}

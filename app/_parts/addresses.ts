@@ -1,0 +1,22 @@
+// Every address of the service, so that no page spells one by hand.
+import type { HoldPoint } from '@/lib/review/hold-points';
+
+export const addresses = {
+  home: '/',
+  signIn: '/sign-in',
+  handbook: '/handbook',
+  materials: '/handbook/materials',
+  join: (token: string) => `/join/${token}`,
+  shelf: (club: string) => `/clubs/${club}`,
+  newDesign: (club: string) => `/clubs/${club}/new`,
+  members: (club: string) => `/clubs/${club}/members`,
+  ledger: (club: string) => `/clubs/${club}/ledger`,
+  draft: (design: string) => `/designs/${design}/draft`,
+  saveDraft: (design: string) => `/designs/${design}/draft/save`,
+  revision: (design: string, letter: string) => `/designs/${design}/${letter}`,
+  remark: (design: string, letter: string) => `/designs/${design}/${letter}/remark`,
+  worked: (design: string, letter: string) => `/designs/${design}/${letter}/worked`,
+  compare: (design: string, before: string, after: string) => `/designs/${design}/compare/${before}/${after}`,
+  sign: (design: string, letter: string, holdPoint: HoldPoint) =>
+    `/designs/${design}/${letter}/sign/${holdPoint}`,
+} as const;

@@ -1,0 +1,86 @@
+// The views of a revision that follow from its document alone: headline, ladder, sections, what was entered.
+import Link from 'next/link';
+import type { ReactNode } from 'react';
+import { addresses } from '@/app/_parts/addresses';
+import { Entered } from '@/app/_parts/entered';
+import type { SheetView } from '@/lib/service/views/sheet';
+import { CheckTable } from '@/lib/ui/checks/check-table';
+import { FigureTable } from '@/lib/ui/checks/figure-table';
+import { bySection } from '@/lib/ui/checks/sections';
+import { Ladder } from '@/lib/ui/ladder/ladder';
+import { CurvePlot } from '@/lib/ui/plot/curve-plot';
+import { HeadlineSentence } from '@/lib/ui/sheet/headline-sentence';
+import { View } from '@/lib/ui/sheet/view';
+import { pinsOf } from './pins';
+
+const letters = 'CDEFGHJKLMN';
+
+export function Worked({ sheet, holdPoints }: { readonly sheet: SheetView; readonly holdPoints: ReactNode }) {
+  const { assessment, design, revision } = sheet;
+  const { headline, checks } = assessment;
+  const weakest = checks.find((c) => c.key === headline.weakest);
+  const sections = sectionsOf(sheet);
+  return (
+    <>
+      <HeadlineSentence headline={headline} label={weakest?.label ?? null} mode={weakest?.mode ?? null} />
+      <View letter="A" title="What holds, in rising order" id="ladder">
+        <Ladder checks={checks} headline={headline} />
+      </View>
+      {holdPoints}
+      {sections.map((s, i) => (
+        <View key={s.key} letter={letters[i] ?? ''} title={s.label} id={`section-${s.key}`}>
+          <Section section={s} sheet={sheet} />
+        </View>
+      ))}
+      <View
+        letter={letters[sections.length] ?? ''}
+        title="As entered"
+        id="entered"
+        aside={<Link href={addresses.worked(design.number, revision.letter)}>the worked sheet</Link>}
+      >
+        <Entered document={revision.document} pins={pinsOf(sheet)} />
+      </View>
+    </>
+  );
+}
+
+interface SectionRows {
+  readonly key: string;
+  readonly label: string;
+  readonly checks: SheetView['assessment']['checks'];
+  readonly figures: SheetView['assessment']['figures'];
+  readonly curves: SheetView['assessment']['curves'];
+}
+
+function sectionsOf({ assessment }: SheetView): SectionRows[] {
+  const all = [...assessment.checks, ...assessment.figures, ...assessment.curves];
+  return bySection(all).map(({ key, label }) => ({
+    key,
+    label,
+    checks: assessment.checks.filter((c) => c.section === key),
+    figures: assessment.figures.filter((f) => f.section === key),
+    curves: assessment.curves.filter((c) => c.section === key),
+  }));
+}
+
+function Section({ section, sheet }: { readonly section: SectionRows; readonly sheet: SheetView }) {
+  const workedHref = addresses.worked(sheet.design.number, sheet.revision.letter);
+  const pins = pinsOf(sheet);
+  const { label, checks, figures, curves } = section;
+  return (
+    <>
+      {checks.length === 0 ? null : (
+        <CheckTable caption={`Checks: ${label}`} checks={checks} workedHref={workedHref} pins={pins} />
+      )}
+      {curves.map((c) => (
+        <CurvePlot key={c.key} curve={c} />
+      ))}
+      {figures.length === 0 ? null : (
+        <details>
+          <summary>{figures.length === 1 ? '1 figure' : `${figures.length} figures`}</summary>
+          <FigureTable caption={`Figures: ${label}`} figures={figures} workedHref={workedHref} pins={pins} />
+        </details>
+      )}
+    </>
+  );
+}

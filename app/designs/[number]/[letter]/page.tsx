@@ -1,0 +1,39 @@
+// The sheet of a revision: what breaks first, hold points, checks and figures by section, what was entered, and beside
+// it findings and remarks.
+import type { Metadata } from 'next';
+import { PageFrame } from '@/app/_parts/page-frame';
+import { shown } from '@/app/_parts/shown';
+import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
+import { currentViewer } from '@/lib/service/sign-in/page-session';
+import { Sheet } from '@/lib/ui/sheet/sheet';
+import { HoldPointsView } from './_parts/hold-points-view';
+import { Margin } from './_parts/margin';
+import { RevisionTitle } from './_parts/revision-title';
+import { Worked } from './_parts/worked-views';
+
+interface Props {
+  readonly params: Promise<{ number: string; letter: string }>;
+  readonly searchParams: Promise<{ method?: string }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { number, letter } = await params;
+  return { title: `${number} ${letter}` };
+}
+
+export default async function RevisionPage({ params, searchParams }: Props) {
+  const [{ number, letter }, { method }] = [await params, await searchParams];
+  const asked = method === undefined ? { design: number, letter } : { design: number, letter, method };
+  const result = await revisionSheet(await currentViewer(), asked);
+  return shown(result, (sheet) => (
+    <PageFrame club={sheet.design.club.code}>
+      <Sheet
+        title={<RevisionTitle sheet={sheet} />}
+        marginLabel="Findings and remarks"
+        margin={<Margin sheet={sheet} />}
+      >
+        <Worked sheet={sheet} holdPoints={<HoldPointsView sheet={sheet} />} />
+      </Sheet>
+    </PageFrame>
+  ));
+}

@@ -1,0 +1,71 @@
+// The worked sheet of a revision: every step with its formula, its numbers, its source, and where each input comes from.
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { addresses } from '@/app/_parts/addresses';
+import { Entered } from '@/app/_parts/entered';
+import { PageFrame } from '@/app/_parts/page-frame';
+import { shown } from '@/app/_parts/shown';
+import { fieldWords, partWords } from '@/lib/preview/words';
+import { handbookFormulas } from '@/lib/service/handbook/handbook';
+import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
+import { currentViewer } from '@/lib/service/sign-in/page-session';
+import type { SheetView } from '@/lib/service/views/sheet';
+import { bySection } from '@/lib/ui/checks/sections';
+import { Sheet } from '@/lib/ui/sheet/sheet';
+import { View } from '@/lib/ui/sheet/view';
+import { WorkedSheet } from '@/lib/ui/worked/worked-sheet';
+import { RevisionTitle } from '../_parts/revision-title';
+
+interface Props {
+  readonly params: Promise<{ number: string; letter: string }>;
+}
+
+export const metadata: Metadata = { title: 'Worked sheet' };
+
+const letters = 'ABCDEFGHJKL';
+
+export default async function WorkedPage({ params }: Props) {
+  const { number, letter } = await params;
+  const result = await revisionSheet(await currentViewer(), { design: number, letter });
+  return shown(result, (sheet) => (
+    <PageFrame club={sheet.design.club.code}>
+      <Sheet title={<RevisionTitle sheet={sheet} />}>
+        <p>
+          Every number on{' '}
+          <Link href={addresses.revision(number, letter)}>the sheet of revision {letter}</Link> is worked
+          here, in the order of the power flow. Each input leads to the step, the entered field or the
+          catalogue value that it comes from.
+        </p>
+        <Steps sheet={sheet} />
+      </Sheet>
+    </PageFrame>
+  ));
+}
+
+function Steps({ sheet }: { readonly sheet: SheetView }) {
+  const { document } = sheet.revision;
+  const sections = bySection(sheet.assessment.sheet);
+  const links = {
+    field: (path: string) => ({ text: fieldWords(document, path), href: `#field-${path}` }),
+    catalog: (row: string) => ({ text: `catalogue, ${row}`, href: `${addresses.materials}#row-${row}` }),
+  };
+  return (
+    <>
+      {sections.map((s, i) => (
+        <View key={s.key} letter={letters[i] ?? ''} title={s.label} id={`worked-${s.key}`}>
+          <WorkedSheet
+            steps={s.rows}
+            all={sheet.assessment.sheet}
+            formulas={handbookFormulas()}
+            partLabel={(path) => partWords(document, path)}
+            links={links}
+            formulaHref={(key) => `${addresses.handbook}#formula-${key}`}
+          />
+        </View>
+      ))}
+      <View letter={letters[sections.length] ?? ''} title="As entered" id="entered">
+        <Entered document={document} open />
+      </View>
+    </>
+  );
+}

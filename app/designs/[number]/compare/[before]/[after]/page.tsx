@@ -1,0 +1,141 @@
+// Two revisions of a design, or a revision and the draft, side by side: what changed and what follows from it.
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { addresses } from '@/app/_parts/addresses';
+import { PageFrame } from '@/app/_parts/page-frame';
+import { shown } from '@/app/_parts/shown';
+import { compareRevisions } from '@/lib/service/sheets/compare-revisions';
+import { currentViewer } from '@/lib/service/sign-in/page-session';
+import type { CompareView, SideView } from '@/lib/service/views/compare';
+import { CheckChanges } from '@/lib/ui/compare/check-changes';
+import { FieldChanges } from '@/lib/ui/compare/field-changes';
+import { FigureChanges } from '@/lib/ui/compare/figure-changes';
+import { FindingChanges } from '@/lib/ui/compare/finding-changes';
+import { HeadlineChange } from '@/lib/ui/compare/headline-change';
+import { Moment } from '@/lib/ui/marks/time';
+import { EmptyState } from '@/lib/ui/notices/empty-state';
+import { MarginBlock } from '@/lib/ui/sheet/margin-block';
+import { PlainTitle } from '@/lib/ui/sheet/plain-title';
+import { Sheet } from '@/lib/ui/sheet/sheet';
+import { HashHead } from '@/lib/ui/sheet/title-block';
+import { View } from '@/lib/ui/sheet/view';
+
+interface Props {
+  readonly params: Promise<{ number: string; before: string; after: string }>;
+}
+
+export async function generateMetadata({ params }: Props): Promise<Metadata> {
+  const { number, before, after } = await params;
+  return { title: `${number}, ${before} against ${after}` };
+}
+
+export default async function ComparePage({ params }: Props) {
+  const { number, before, after } = await params;
+  const result = await compareRevisions(await currentViewer(), { design: number, before, after });
+  return shown(result, (view) => (
+    <PageFrame club={view.design.club.code}>
+      <Sheet
+        title={<CompareTitle view={view} />}
+        marginLabel="Other comparisons"
+        margin={<Others view={view} />}
+      >
+        <Changes view={view} />
+      </Sheet>
+    </PageFrame>
+  ));
+}
+
+function Changes({ view }: { readonly view: CompareView }) {
+  const { comparison: c } = view;
+  const [before, after] = [sideName(view.before), sideName(view.after)];
+  const letter = view.after.letter === 'draft' ? null : view.after.letter;
+  if (c.fields.length + c.stages.length + c.figures.length + c.checks.length === 0) {
+    return (
+      <EmptyState>
+        {before} and {after} say the same.
+      </EmptyState>
+    );
+  }
+  const crossed = c.checks.filter((check) => check.crossed).length;
+  return (
+    <>
+      <HeadlineChange comparison={c} before={before} after={after} />
+      <View letter="A" title="What was changed" id="fields">
+        <FieldChanges fields={c.fields} stages={c.stages} before={before} after={after} letter={letter} />
+      </View>
+      <View
+        letter="B"
+        title="Checks"
+        id="checks"
+        aside={crossed === 0 ? undefined : `${crossed} crossed what is required`}
+      >
+        {c.checks.length === 0 ? (
+          <p className="hush">No check moved.</p>
+        ) : (
+          <CheckChanges caption="Changed checks" checks={c.checks} />
+        )}
+      </View>
+      <View letter="C" title="Findings" id="findings">
+        <FindingChanges raised={c.raised} cleared={c.cleared} restated={c.restated} />
+      </View>
+      <View letter="D" title="Figures" id="figures">
+        {c.figures.length === 0 ? (
+          <p className="hush">No figure moved.</p>
+        ) : (
+          <FigureChanges caption="Changed figures" figures={c.figures} />
+        )}
+      </View>
+    </>
+  );
+}
+
+function CompareTitle({ view }: { readonly view: CompareView }) {
+  const { design } = view;
+  return (
+    <PlainTitle
+      over={`${design.club.name}, ${design.number}`}
+      title={design.title}
+      cells={[
+        { label: 'Before', content: <Side side={view.before} design={design.number} /> },
+        { label: 'After', content: <Side side={view.after} design={design.number} /> },
+      ]}
+    />
+  );
+}
+
+function Side({ side, design }: { readonly side: SideView; readonly design: string }) {
+  const href = side.letter === 'draft' ? addresses.draft(design) : addresses.revision(design, side.letter);
+  return (
+    <>
+      <Link href={href}>{sideName(side)}</Link>{' '}
+      <span className="hush">
+        <Moment at={side.at} day />, <HashHead hash={side.documentHash} />, method {side.method}
+      </span>
+    </>
+  );
+}
+
+function sideName(side: SideView): string {
+  return side.letter === 'draft' ? 'the draft' : `revision ${side.letter}`;
+}
+
+function Others({ view }: { readonly view: CompareView }) {
+  const letters = view.revisions.map((r) => r.letter).toReversed();
+  const pairs = letters.flatMap((a, i) => letters.slice(i + 1).map((b) => [a, b] as const));
+  return (
+    <MarginBlock title="Other comparisons">
+      <ul className="plain-list">
+        {pairs.map(([a, b]) => (
+          <li key={`${a}${b}`}>
+            <Link
+              href={addresses.compare(view.design.number, a, b)}
+              aria-current={a === view.before.letter && b === view.after.letter ? 'page' : undefined}
+            >
+              {a} with {b}
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </MarginBlock>
+  );
+}

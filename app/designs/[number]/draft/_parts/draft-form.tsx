@@ -1,0 +1,123 @@
+'use client';
+// All fields of a draft, a lettered view a part. One listener hears every field; stages can be added, moved and removed.
+import { type FormEvent, memo } from 'react';
+import type { FieldRow, GroupRows, PartRows, StageRows } from '@/lib/preview/rows';
+import { Actions, Button } from '@/lib/ui/forms/button';
+import { DesignField } from '@/lib/ui/forms/design-field';
+import { View } from '@/lib/ui/sheet/view';
+
+interface StageActions {
+  readonly onInsert: (after: string) => void;
+  readonly onRemove: (id: string) => void;
+  readonly onMove: (id: string, by: -1 | 1) => void;
+}
+
+interface DraftFormProps extends StageActions {
+  readonly parts: readonly PartRows[];
+  readonly onText: (path: string, text: string) => void;
+}
+
+const letters = 'ABCDEFGHJ';
+
+export function DraftForm({ parts, onText, ...stageActions }: DraftFormProps) {
+  const heard = (event: FormEvent<HTMLDivElement>) => {
+    const input = event.target;
+    if (input instanceof HTMLInputElement || input instanceof HTMLSelectElement)
+      onText(input.name, input.value);
+  };
+  return (
+    <div onInput={heard}>
+      {parts.map((part, i) => (
+        <View
+          key={part.key}
+          letter={letters[i] ?? ''}
+          title={part.label}
+          id={part.key}
+          aside={waitingWords(part.waiting)}
+        >
+          {part.help === '' ? null : <p className="hush">{part.help}</p>}
+          <Fields fields={part.fields} />
+          {part.stages?.map((stage, n) => (
+            <Stage
+              key={stage.id}
+              stage={stage}
+              first={n === 0}
+              count={part.stages?.length ?? 0}
+              last={n + 1 === part.stages?.length}
+              {...stageActions}
+            />
+          ))}
+        </View>
+      ))}
+    </div>
+  );
+}
+
+function waitingWords(waiting: number): string | undefined {
+  if (waiting === 0) return undefined;
+  return waiting === 1 ? '1 field to settle' : `${waiting} fields to settle`;
+}
+
+interface StageProps extends StageActions {
+  readonly stage: StageRows;
+  readonly first: boolean;
+  readonly last: boolean;
+  readonly count: number;
+}
+
+function Stage({ stage, first, last, count, onInsert, onRemove, onMove }: StageProps) {
+  return (
+    <section className="stage" id={`field-${stage.path}`} aria-label={stage.label}>
+      <h3>{stage.label}</h3>
+      <Fields fields={stage.fields} />
+      <div className="gear-pair">
+        {stage.gears.map((gear) => (
+          <Gear key={gear.path} gear={gear} />
+        ))}
+      </div>
+      <Actions>
+        <Button type="button" kind="quiet" onClick={() => onInsert(stage.id)} disabled={count >= 8}>
+          Add a stage after {stage.label.toLowerCase()}
+        </Button>
+        <Button type="button" kind="quiet" onClick={() => onMove(stage.id, -1)} disabled={first}>
+          Towards the motor
+        </Button>
+        <Button type="button" kind="quiet" onClick={() => onMove(stage.id, 1)} disabled={last}>
+          Towards the output
+        </Button>
+        <Button type="button" kind="quiet" onClick={() => onRemove(stage.id)} disabled={count === 1}>
+          Remove {stage.label.toLowerCase()}
+        </Button>
+      </Actions>
+    </section>
+  );
+}
+
+function Gear({ gear }: { readonly gear: GroupRows }) {
+  return (
+    <section className="gear" aria-label={gear.label}>
+      <h4>{gear.label}</h4>
+      <Fields fields={gear.fields} />
+    </section>
+  );
+}
+
+function Fields({ fields }: { readonly fields: readonly FieldRow[] }) {
+  return (
+    <div className="fields">
+      {fields.map((row) => (
+        <Field key={row.path} row={row} />
+      ))}
+    </div>
+  );
+}
+
+/** The text is the input's own once it is on the page, so only a new problem draws a field again. */
+const Field = memo(
+  function Field({ row }: { readonly row: FieldRow }) {
+    return (
+      <DesignField field={row.field} path={row.path} value={row.text} error={row.problem ?? undefined} />
+    );
+  },
+  (was, now) => was.row.path === now.row.path && was.row.problem === now.row.problem,
+);

@@ -1,0 +1,93 @@
+'use client';
+// The draft's sheet: the form on the left, in the margin what it comes to. Saves by itself; without script it is a form
+// with a button.
+import { type ReactNode, useMemo } from 'react';
+import type { Assessment } from '@/lib/assess/assessment';
+import type { DraftContent } from '@/lib/design/edit';
+import { unconfirmed } from '@/lib/preview/queue';
+import { insertAfter, rowsOf } from '@/lib/preview/rows';
+import { useDraft } from '@/lib/preview/use-draft';
+import { usePreview } from '@/lib/preview/use-preview';
+import { Actions, Button, LinkButton } from '@/lib/ui/forms/button';
+import { Caution } from '@/lib/ui/notices/caution';
+import { MarginBlock } from '@/lib/ui/sheet/margin-block';
+import { Sheet } from '@/lib/ui/sheet/sheet';
+import { saveForm } from '../actions';
+import { DraftForm } from './draft-form';
+import { LivePreview } from './live-preview';
+import { SaveState } from './save-state';
+
+interface EditorProps {
+  readonly design: string;
+  readonly version: number;
+  readonly content: DraftContent;
+  readonly first: Assessment;
+  readonly mayEdit: boolean;
+  /** Said before a reviewer's first edit: who edits may not sign. */
+  readonly warning: string | null;
+  readonly saveAddress: string;
+  readonly compareAddress: string | null;
+  readonly title: ReactNode;
+  readonly publish: ReactNode;
+}
+
+export function Editor(props: EditorProps) {
+  const draft = useDraft(props.design, props.saveAddress, props.version, props.content);
+  const preview = usePreview(draft.content.document, props.first);
+  const parts = useMemo(() => rowsOf(draft.content), [draft.content]);
+  const waiting = parts.reduce((sum, p) => sum + p.waiting, 0);
+  return (
+    <Sheet
+      title={props.title}
+      marginLabel="What the draft comes to"
+      margin={
+        <>
+          <SaveState draft={draft} waiting={waiting} />
+          <LivePreview preview={preview} />
+          <MarginBlock title="Publish">
+            {waiting > 0 ? (
+              <p>Some typed text does not fit its field yet. A revision can be published when it does.</p>
+            ) : null}
+            {/* What is not saved yet would be missing from the revision. */}
+            <fieldset className="bare" disabled={waiting > 0 || unconfirmed(draft.state).length > 0}>
+              {props.publish ?? <p className="hush">Your role does not publish.</p>}
+            </fieldset>
+            {props.compareAddress === null ? null : (
+              <Actions>
+                <LinkButton href={props.compareAddress} kind="quiet">
+                  Compare with the latest revision
+                </LinkButton>
+              </Actions>
+            )}
+          </MarginBlock>
+        </>
+      }
+    >
+      {props.warning === null ? null : (
+        <Caution>
+          <p>{props.warning}</p>
+        </Caution>
+      )}
+      <form action={saveForm}>
+        <input type="hidden" name="design" value={props.design} />
+        <input type="hidden" name="baseVersion" value={draft.state.version} />
+        <fieldset className="bare" disabled={!props.mayEdit}>
+          <legend className="for-ear">The design</legend>
+          <DraftForm
+            key={draft.generation}
+            parts={parts}
+            onText={(path, text) => draft.edit({ do: 'set', path, text })}
+            onInsert={(id) => draft.edit(insertAfter(draft.content, id))}
+            onRemove={(id) => draft.edit({ do: 'removeStage', id })}
+            onMove={(id, by) => draft.edit({ do: 'moveStage', id, by })}
+          />
+          <noscript>
+            <Actions>
+              <Button kind="main">Save the draft</Button>
+            </Actions>
+          </noscript>
+        </fieldset>
+      </form>
+    </Sheet>
+  );
+}

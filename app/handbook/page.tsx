@@ -1,0 +1,82 @@
+// The handbook: every formula with its inputs, units, validity and source, from the same values that compute.
+import type { Metadata } from 'next';
+import Link from 'next/link';
+import { addresses } from '@/app/_parts/addresses';
+import { PageFrame } from '@/app/_parts/page-frame';
+import { type HandbookView, handbook } from '@/lib/service/handbook/handbook';
+import { FormulaEntry } from '@/lib/ui/handbook/formula-entry';
+import { Caution } from '@/lib/ui/notices/caution';
+import { MarginBlock } from '@/lib/ui/sheet/margin-block';
+import { PlainTitle } from '@/lib/ui/sheet/plain-title';
+import { Sheet } from '@/lib/ui/sheet/sheet';
+import { View } from '@/lib/ui/sheet/view';
+
+export const metadata: Metadata = { title: 'Handbook' };
+
+const letters = 'ABCDEFGHJK';
+
+export default function HandbookPage() {
+  const view = handbook();
+  return (
+    <PageFrame current="handbook">
+      <Sheet title={<HandbookTitle view={view} />} marginLabel="Contents" margin={<Contents view={view} />}>
+        <p>
+          What is written here is what runs: each entry is the very value that computes, and a test proves
+          that its text and its code agree and that its units come out.
+        </p>
+        {view.shelves.map((shelf, i) => (
+          <View key={shelf.key} letter={letters[i] ?? ''} title={shelf.label} id={`shelf-${shelf.key}`}>
+            {shelf.formulas.map((f) => (
+              <FormulaEntry key={f.key} formula={f} />
+            ))}
+          </View>
+        ))}
+      </Sheet>
+    </PageFrame>
+  );
+}
+
+function HandbookTitle({ view }: { readonly view: HandbookView }) {
+  const count = view.shelves.reduce((sum, s) => sum + s.formulas.length, 0);
+  return (
+    <PlainTitle
+      over="Handbook"
+      title="Formulas and their sources"
+      cells={[
+        { label: 'Method', content: view.method },
+        { label: 'Formulas', content: String(count) },
+        {
+          label: 'Materials',
+          content: <Link href={addresses.materials}>{view.materials.length} with sources</Link>,
+        },
+      ]}
+    />
+  );
+}
+
+function Contents({ view }: { readonly view: HandbookView }) {
+  return (
+    <>
+      {view.shelves.map((shelf) => (
+        <MarginBlock key={shelf.key} title={shelf.label}>
+          <details>
+            <summary>{shelf.formulas.length} formulas</summary>
+            <ul className="plain-list">
+              {shelf.formulas.map((f) => (
+                <li key={f.key}>
+                  <a href={`#formula-${f.key}`}>{f.name}</a>
+                </li>
+              ))}
+            </ul>
+          </details>
+        </MarginBlock>
+      ))}
+      <Caution>
+        <p>
+          Standards are cited as they were remembered or read, and say which. For work that the law regulates,
+          use the standard itself.
+        </p>
+      </Caution>
+    </>
+  );
+}

@@ -1,0 +1,51 @@
+// What the method rests on, for readers: the formulas shelf by shelf and the materials with their sources.
+import type { AnyFormula } from '@/lib/calc/formula';
+import { formulaByKey, formulasByShelf, type Shelf } from '@/lib/calc/registry';
+import { materials } from '@/lib/catalog/materials/materials';
+import { materialProperties } from '@/lib/catalog/materials/properties';
+import type { CatalogValue } from '@/lib/catalog/value';
+
+const shelfLabels: Readonly<Record<Shelf, string>> = {
+  gears: 'Gears',
+  motor: 'Motor',
+  supply: 'Supply',
+  thermal: 'Heat',
+  motion: 'Motion',
+  sensor: 'Sensor',
+  loop: 'Loop',
+  statics: 'Statics',
+  hazard: 'Hazards',
+};
+
+export interface FormulaShelf {
+  readonly key: Shelf;
+  readonly label: string;
+  readonly formulas: readonly AnyFormula[];
+}
+
+/** Every formula of the library, shelf by shelf. */
+export function formulaShelves(): FormulaShelf[] {
+  // Object.keys forgets the literal keys.
+  const shelves = Object.keys(formulasByShelf) as Shelf[];
+  return shelves.map((key) => ({ key, label: shelfLabels[key], formulas: formulasByShelf[key] }));
+}
+
+/** Formulas by the key that worked steps name. */
+export function formulas(): ReadonlyMap<string, AnyFormula> {
+  return formulaByKey;
+}
+
+export interface MaterialSheet {
+  readonly key: string;
+  readonly name: string;
+  readonly rows: readonly { readonly label: string; readonly value: CatalogValue }[];
+}
+
+/** Every material with its values, in the order of the catalogue. */
+export function materialSheets(): MaterialSheet[] {
+  return [...materials.values()].map((m) => ({
+    key: m.key,
+    name: m.name,
+    rows: [...m.properties].map(([name, value]) => ({ label: materialProperties[name].label, value })),
+  }));
+}

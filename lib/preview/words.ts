@@ -1,0 +1,30 @@
+// Paths of a document in words, for links and headings.
+import type { Design } from '@/lib/design/document';
+import { fieldsOf } from '@/lib/design/walk';
+
+/** A field in words, e.g. `Stage 2, pinion, teeth`; the path itself when there is no such field. */
+export function fieldWords(document: Design, path: string): string {
+  const at = wordsOf(document).get(path);
+  return at ?? path;
+}
+
+/** A part, stage or gear in words, e.g. `Stage 2, pinion`. */
+export function partWords(document: Design, path: string): string {
+  return wordsOf(document).get(path) ?? path;
+}
+
+const known = new WeakMap<Design, Map<string, string>>();
+
+function wordsOf(document: Design): Map<string, string> {
+  const found = known.get(document);
+  if (found !== undefined) return found;
+  const words = new Map<string, string>();
+  for (const { path, field, trail } of fieldsOf(document)) {
+    const places = trail[0] === 'Train' && trail.length > 1 ? trail.slice(1) : trail;
+    const place = places.map((p, i) => (i === 0 ? p : p.toLowerCase())).join(', ');
+    words.set(path, `${place}, ${field.label.charAt(0).toLowerCase()}${field.label.slice(1)}`);
+    words.set(path.slice(0, path.lastIndexOf('.')), place);
+  }
+  known.set(document, words);
+  return words;
+}
