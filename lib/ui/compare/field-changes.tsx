@@ -47,9 +47,7 @@ export function FieldChanges({ fields, stages, before, after, letter, consequenc
             id: `change-${f.path}`,
             cells: [
               <FieldName key="name" field={f} />,
-              <span key="before" className="number">
-                {f.before}
-              </span>,
+              <span key="before">{f.before}</span>,
               <span key="after" className="change-new">
                 <RevisionTriangle letter={letter ?? '*'} what="changed to" />
                 <Cloud>{f.after}</Cloud>

@@ -28,7 +28,7 @@ export function MaterialTable({ caption, rows }: MaterialTableProps) {
         { label: 'Property' },
         { label: 'Nominal', kind: 'number' },
         { label: 'Range', kind: 'number' },
-        { label: 'Source' },
+        { label: 'Source', kind: 'words' },
         { label: 'Basis', kind: 'mark', silent: true },
       ]}
       rows={rows.map(({ label, value }) => ({

@@ -88,7 +88,7 @@ function Name({ row, layout }: RowProps) {
           className="fill-sheet"
           x={0}
           y={row.nameY - 12}
-          width={Math.min(widest + 4, layout.width)}
+          width={Math.min(0.93 * widest + 3, layout.width)}
           height={row.names.length * 15 + 1}
         />
       )}

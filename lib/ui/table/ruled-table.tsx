@@ -4,8 +4,8 @@ import type { ReactNode } from 'react';
 
 export interface Column {
   readonly label: string;
-  /** `number` sets cells right; `mark` puts them at the end of the row, and at the block's head when narrow. */
-  readonly kind?: 'text' | 'number' | 'mark' | undefined;
+  /** `number` sets cells right; `words` take a line of their own when narrow; `mark` puts them at the end of the row, and at the block's head when narrow. */
+  readonly kind?: 'text' | 'words' | 'number' | 'mark' | undefined;
   /** The head is read aloud but not shown. */
   readonly silent?: boolean | undefined;
 }
