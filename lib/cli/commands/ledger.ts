@@ -3,7 +3,7 @@ import { verifyLedger } from '@/lib/service/ledger/verify-ledger';
 import type { Outcome } from '../outcome';
 import { refused } from '../outcome';
 
-/** Needs DATABASE_URL. One line a club; exit code 1 when a chain is broken. */
+/** Needs DATABASE_URL. One line for each club; exit code 1 when a chain is broken. */
 export async function ledgerCommand(args: readonly string[]): Promise<Outcome> {
   const scope = scopeOf(args);
   if (scope === null) return refused('ledger takes: verify [--club CODE]');
@@ -12,9 +12,9 @@ export async function ledgerCommand(args: readonly string[]): Promise<Outcome> {
     return refused(scope.club === undefined ? 'There is no club yet.' : `There is no club “${scope.club}”.`);
   }
   const lines = verdicts.map((v) => {
-    const size = `${v.club}: ${v.events} ${v.events === 1 ? 'entry' : 'entries'}`;
+    const size = `${v.club}: ${v.events} ${v.events === 1 ? 'event' : 'events'}`;
     if (v.broken === null) return `${size}, unbroken. Last hash: ${v.head ?? 'none'}\n`;
-    return `${size}, broken at entry ${v.broken.seq}: ${v.broken.sentence}\n`;
+    return `${size}, broken at event ${v.broken.seq}: ${v.broken.sentence}\n`;
   });
   return { code: verdicts.every((v) => v.intact) ? 0 : 1, out: lines.join(''), err: '' };
 }
