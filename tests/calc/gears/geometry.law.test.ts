@@ -74,24 +74,27 @@ describe('undercut', () => {
 
 // Independent derivation: in its normal section a helical tooth is that of a spur gear with the virtual tooth number.
 describe('a helical pair and its virtual spur pair', () => {
-  it.each([10, 20, 30])('have the same contact ratio and tip thickness at %i°, to one part in fifty', (angle) => {
-    const g = { m_n: 1, alpha_n: 20 * degree, beta: angle * degree, z_1: 20, z_2: 40, x_1: 0.2, x_2: 0.1 };
-    const helical = workPair(g);
-    const beta_b = baseHelixAngle.of(g);
-    const virtual = (z: number) => virtualToothNumber.of({ z, beta_b, beta: g.beta });
-    const spur = workPair({ ...g, beta: 0, z_1: virtual(20), z_2: virtual(40) });
-    const eps = virtualContactRatio.of({ eps_alpha: helical.eps_alpha, beta_b });
-    expect(relative(eps, spur.eps_alpha)).toBeLessThan(0.02);
+  it.each([10, 20, 30])(
+    'have the same contact ratio and tip thickness at %i°, to one part in fifty',
+    (angle) => {
+      const g = { m_n: 1, alpha_n: 20 * degree, beta: angle * degree, z_1: 20, z_2: 40, x_1: 0.2, x_2: 0.1 };
+      const helical = workPair(g);
+      const beta_b = baseHelixAngle.of(g);
+      const virtual = (z: number) => virtualToothNumber.of({ z, beta_b, beta: g.beta });
+      const spur = workPair({ ...g, beta: 0, z_1: virtual(20), z_2: virtual(40) });
+      const eps = virtualContactRatio.of({ eps_alpha: helical.eps_alpha, beta_b });
+      expect(relative(eps, spur.eps_alpha)).toBeLessThan(0.02);
 
-    const tip = (gear: typeof helical.one, alpha_t: number, beta: number) => {
-      const s_t = transverseToothThickness.of({ s_n: toothThickness.of({ ...g, x: g.x_1 }), beta });
-      const alpha_at = tipPressureAngle.of(gear);
-      const s_at = tipThickness.of({ ...gear, s_t, alpha_t, alpha_at });
-      return normalTipThickness.of({ s_at, beta_a: tipHelixAngle.of({ ...gear, beta }) });
-    };
-    const ofSpur = tip(spur.one, g.alpha_n, 0);
-    expect(relative(tip(helical.one, helical.alpha_t, g.beta), ofSpur)).toBeLessThan(0.02);
-  });
+      const tip = (gear: typeof helical.one, alpha_t: number, beta: number) => {
+        const s_t = transverseToothThickness.of({ s_n: toothThickness.of({ ...g, x: g.x_1 }), beta });
+        const alpha_at = tipPressureAngle.of(gear);
+        const s_at = tipThickness.of({ ...gear, s_t, alpha_t, alpha_at });
+        return normalTipThickness.of({ s_at, beta_a: tipHelixAngle.of({ ...gear, beta }) });
+      };
+      const ofSpur = tip(spur.one, g.alpha_n, 0);
+      expect(relative(tip(helical.one, helical.alpha_t, g.beta), ofSpur)).toBeLessThan(0.02);
+    },
+  );
 });
 
 describe('the size over pins of an odd gear', () => {
