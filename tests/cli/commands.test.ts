@@ -66,11 +66,11 @@ it('says how to get a database when the ledger is asked for and there is none', 
 
 it('starts in well under a second once it is bundled', () => {
   pawl(['starter']);
-  const times = [1, 2, 3].map(() => {
+  const times = [1, 2, 3, 4, 5].map(() => {
     const began = performance.now();
     pawl(['starter', 'lifter']);
     return performance.now() - began;
   });
-  // The best of three: the other core may be busy with other tests.
+  // The best of five: the other core may be busy with other tests.
   expect(Math.min(...times)).toBeLessThan(1000);
 });
