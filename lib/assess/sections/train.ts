@@ -12,7 +12,7 @@ import { type Friction, frictionOf } from './gears/friction';
 import { type StageGeometry, stageGeometry } from './gears/geometry';
 import { outputShaft, type Shaft, type StageLoad, stageLoad } from './gears/loads';
 import { type GearMaterial, gearMaterial } from './gears/materials';
-import { type GearCase, rootChecks } from './gears/root';
+import { type GearCase, rootChecks, rootMeshFactors } from './gears/root';
 import { placesOf, type Side, sides } from './gears/stage';
 import { caseTemperatureOf, retentionAt, toothTemperature } from './gears/temperature';
 import { deflectionCheck, temperatureCheck, wearCheck } from './gears/wear';
@@ -72,6 +72,7 @@ function stageChecks(work: Work, s: StageWork, duty: DutyWork, surroundings: Tra
   geometryFigures(work, g);
   loadFigures(work, g, load, friction);
   const pressure = flankPressureOf(work, g, load, materials.pinion, materials.wheel);
+  const shares = rootMeshFactors(work, g);
   const cases: GearCase[] = [];
   for (const side of sides) {
     const material = materials[side];
@@ -88,7 +89,7 @@ function stageChecks(work: Work, s: StageWork, duty: DutyWork, surroundings: Tra
     );
     const flank = typeof teeth === 'string' ? teeth : teeth.flank;
     const atFlank = retentionAt(work, at, material, flank, 'f_T.flank');
-    const gearCase: GearCase = { geometry: g, side, material, mate, load, atRoot, atFlank };
+    const gearCase: GearCase = { geometry: g, side, material, mate, load, shares, atRoot, atFlank };
     cases.push(gearCase);
     rootChecks(work, gearCase);
     flankCheck(work, gearCase, pressure);

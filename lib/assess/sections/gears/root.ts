@@ -24,12 +24,17 @@ import { practice } from '../../sheet';
 import { addCheck, type Work } from '../../work';
 import { lifeMissing } from '../duty';
 import { toothForm } from './form';
-import type { Mesh, StageGeometry } from './geometry';
+import type { StageGeometry } from './geometry';
 import { metalLoad } from './load-factors';
 import type { StageLoad } from './loads';
 import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from './materials';
 import type { Side } from './stage';
 import type { Retention } from './temperature';
+
+export interface RootMeshFactors {
+  readonly Y_eps: Traced;
+  readonly Y_beta: Traced;
+}
 
 /** What the checks of one gear need; anything not known is the sentence that says why. */
 export interface GearCase {
@@ -38,6 +43,7 @@ export interface GearCase {
   readonly material: GearMaterial;
   readonly mate: GearMaterial;
   readonly load: StageLoad;
+  readonly shares: RootMeshFactors | null;
   readonly atRoot: Retention | string;
   readonly atFlank: Retention | string;
 }
@@ -63,12 +69,11 @@ export function rootChecks(work: Work, c: GearCase): void {
 
 function rootStressOf(
   work: Work,
-  { geometry: g, side, material, mate, load }: GearCase,
+  { geometry: g, side, material, mate, load, shares }: GearCase,
 ): RootStress | string {
-  if (g.mesh === null || g.missing !== null) return g.missing ?? 'The stage has no mesh.';
+  if (shares === null || g.missing !== null) return g.missing ?? 'The stage has no mesh.';
   const form = toothForm(work, g, side);
   if (typeof form === 'string') return form;
-  const shares = meshFactors(work, g, g.mesh);
   const at = `${g.at}.${side}`;
   const K_A = work.design.duty.shockFactor;
   const common = { b: g.stage.faceWidth, m_n: g.stage.module, ...form, ...shares };
@@ -98,8 +103,11 @@ function rootStressOf(
 
 const unshocked = practice(1, 'a held torque does not shock');
 
-function meshFactors(work: Work, g: StageGeometry, mesh: Mesh): { Y_eps: Traced; Y_beta: Traced } {
+/** Factors of the mesh that both roots share; null without a mesh. */
+export function rootMeshFactors(work: Work, g: StageGeometry): RootMeshFactors | null {
   const { sheet } = work;
+  const { mesh } = g;
+  if (mesh === null) return null;
   const eps_alphan = sheet.work('gears', g.at, creditedContactRatio, { eps_alphan: mesh.virtualRatio });
   return {
     Y_eps: sheet.work('gears', g.at, rootContactRatioFactor, { eps_alphan }),
