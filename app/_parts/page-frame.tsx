@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { Viewer } from '@/lib/service/viewer';
+import { Button } from '@/lib/ui/forms/button';
 import { SiteBar } from '@/lib/ui/sheet/site-bar';
 import { addresses } from './addresses';
 import { signOut } from './sign-out';
@@ -43,10 +44,7 @@ function linksOf(viewer: Viewer | null, club: string | undefined, current: PageF
 function Who({ viewer }: { readonly viewer: Viewer }) {
   return (
     <form action={signOut}>
-      <span>{viewer.name}</span>{' '}
-      <button type="submit" className="quiet-button">
-        Sign out
-      </button>
+      <span>{viewer.name}</span> <Button kind="quiet">Sign out</Button>
     </form>
   );
 }

@@ -48,7 +48,7 @@ export function TextForm({
 }: TextFormProps) {
   const [state, send, busy] = useActionState(action, {});
   return (
-    <form action={send} className="form">
+    <form action={send} className="form-rows">
       {state.failure === undefined ? null : <Failure title={failed}>{state.failure}</Failure>}
       {state.done === undefined ? null : <Notice>{state.done}</Notice>}
       {Object.entries(hidden).map(([name, value]) => (

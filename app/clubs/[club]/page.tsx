@@ -92,7 +92,7 @@ function cellsOf(row: ShelfRow) {
       >
         {row.title}
       </Link>
-      <span className="hush">
+      <span className="hush under">
         {row.number}, {row.author.name}
       </span>
     </>
@@ -130,7 +130,7 @@ function cellsOf(row: ShelfRow) {
     </span>,
     <span key="s">
       {standing.label}
-      <span className="hush">{counts(critical, openThreads)}</span>
+      <span className="hush under">{counts(critical, openThreads)}</span>
     </span>,
     headline.weakest ?? (
       <WordMark key="w" kind="not-assessed">

@@ -104,7 +104,7 @@ function Gear({ gear }: { readonly gear: GroupRows }) {
 
 function Fields({ fields }: { readonly fields: readonly FieldRow[] }) {
   return (
-    <div className="fields">
+    <div className="form-grid">
       {fields.map((row) => (
         <Field key={row.path} row={row} />
       ))}
