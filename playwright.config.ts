@@ -1,5 +1,4 @@
 // Browser tests against the service as a person starts it: npm start, on a port and a data folder of its own.
-import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { defineConfig } from '@playwright/test';
@@ -8,12 +7,8 @@ import { findChromium } from './scripts/test/chromium.mjs';
 const port = Number(process.env.PAWL_E2E_PORT ?? 3917);
 const root = process.getuid?.() === 0;
 
-/** Fresh for the run. The workers read this file again, so the first reader leaves the name to them. */
-function dataFolder(): string {
-  process.env.PAWL_E2E_DATA ??= fs.mkdtempSync(path.join(os.tmpdir(), 'pawl-e2e-'));
-  fs.chmodSync(process.env.PAWL_E2E_DATA, 0o711);
-  return process.env.PAWL_E2E_DATA;
-}
+// Fresh for the run, made by the start itself. The workers read this file again: the first reader fixes the name.
+process.env.PAWL_E2E_DATA ??= path.join(os.tmpdir(), `pawl-e2e-${process.pid}-${Date.now()}`);
 
 const chromium = findChromium();
 const report = process.env.PLAYWRIGHT_JSON_OUTPUT_NAME;
@@ -41,7 +36,7 @@ export default defineConfig({
     url: `http://127.0.0.1:${port}/api/health`,
     timeout: 240_000,
     reuseExistingServer: false,
-    env: { PORT: String(port), PAWL_DATA: dataFolder(), DATABASE_URL: '' },
+    env: { PORT: String(port), PAWL_DATA: process.env.PAWL_E2E_DATA, DATABASE_URL: '' },
     gracefulShutdown: { signal: 'SIGTERM', timeout: 15_000 },
   },
   globalTeardown: './e2e/setup/remove-data.ts',
