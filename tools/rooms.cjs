@@ -129,6 +129,7 @@ const rooms = {
       service: 'the demo club is made by the same use cases as any other',
       design: 'its designs are documents',
     },
+    types: { access: 'its members have roles' },
     packages: { zod: schema },
     builtins: { '*': 'it runs on the server only and keeps the password in a file' },
   },

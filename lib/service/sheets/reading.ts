@@ -17,7 +17,8 @@ import { done, type Result, refused } from '../result';
 import { threadViews } from '../threads/views';
 import type { DesignContext } from '../use-case';
 import type { FindingView } from '../views/finding';
-import type { AssessmentMark, RevisionView } from '../views/sheet';
+import type { RevisionView } from '../views/revision';
+import type { AssessmentMark } from '../views/sheet';
 import type { ThreadView } from '../views/thread';
 
 export interface SheetReading {

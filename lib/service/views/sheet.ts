@@ -1,22 +1,10 @@
 // One revision with its assessment, findings, threads and hold points: the sheet under review.
 import type { Assessment } from '@/lib/assess/assessment';
-import type { Design } from '@/lib/design/document';
-import type { DesignHead, PersonView, RevisionMark, StandingView } from './common';
+import type { DesignHead, RevisionMark, StandingView } from './common';
 import type { FindingView } from './finding';
+import type { RevisionView } from './revision';
 import type { HoldPointView } from './signing';
 import type { ThreadView } from './thread';
-
-export interface RevisionView {
-  readonly revisionId: string;
-  readonly letter: string;
-  readonly publishedAt: string;
-  readonly author: PersonView;
-  /** Everyone who had a hand in the design up to this revision; none of them may sign. */
-  readonly hands: readonly PersonView[];
-  readonly changeNote: string;
-  readonly documentHash: string;
-  readonly document: Design;
-}
 
 export interface AssessmentMark {
   readonly method: string;

@@ -5,7 +5,7 @@ import type { HoldPoint } from '@/lib/review/hold-points';
 import type { HoldPointState } from '@/lib/review/standing';
 import type { DesignHead, HeadlineView, PersonView } from './common';
 import type { FindingView } from './finding';
-import type { RevisionView } from './sheet';
+import type { RevisionView } from './revision';
 import type { ThreadView } from './thread';
 
 export interface BlockerView {

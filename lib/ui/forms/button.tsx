@@ -1,5 +1,4 @@
 // Buttons are ruled boxes; the one main action of a page is filled with ink.
-import Link from 'next/link';
 import type { ComponentProps, ReactNode } from 'react';
 
 export type ButtonKind = 'main' | 'plain' | 'warning' | 'quiet';
@@ -24,9 +23,9 @@ interface LinkButtonProps {
 /** A link that leads on to an action, drawn as a button. */
 export function LinkButton({ href, kind = 'plain', children }: LinkButtonProps) {
   return (
-    <Link href={href} className="button" data-kind={kind}>
+    <a href={href} className="button" data-kind={kind}>
       {children}
-    </Link>
+    </a>
   );
 }
 

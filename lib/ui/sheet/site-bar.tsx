@@ -1,5 +1,4 @@
 // The line above the sheet: the service's name, the ways through it, and who is reading.
-import Link from 'next/link';
 import type { ReactNode } from 'react';
 import { PawlMark } from '../marks/pawl-mark';
 
@@ -17,15 +16,15 @@ interface SiteBarProps {
 export function SiteBar({ links, viewer }: SiteBarProps) {
   return (
     <header className="site-bar">
-      <Link className="site-bar-name" href="/">
+      <a className="site-bar-name" href="/">
         <PawlMark />
         Pawl
-      </Link>
+      </a>
       <nav aria-label="Main">
         {links.map((link) => (
-          <Link key={link.href} href={link.href} aria-current={link.current === true ? 'page' : undefined}>
+          <a key={link.href} href={link.href} aria-current={link.current === true ? 'page' : undefined}>
             {link.text}
-          </Link>
+          </a>
         ))}
       </nav>
       {viewer === undefined ? null : <div className="site-bar-viewer">{viewer}</div>}
