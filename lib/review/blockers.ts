@@ -115,23 +115,24 @@ function checks(point: HoldPoint, { facts, ordinal, dispositions }: UnderReview)
 }
 
 /**
- * Whether a check that does not hold may be accepted with a reason at all. A demand beyond the capacity itself may
- * not: that is no reserve given up but a break foreseen. What was not assessed may, since the reason can be a
- * measurement that the calculation does not know.
+ * Whether a check that does not hold may be accepted with a reason at all. On the ladder a demand beyond the capacity
+ * itself may not: that is no reserve given up but a break foreseen. Off the ladder (flank life, wear, heat) a demand
+ * beyond the capacity shortens the life and is for the safety officer to weigh; what was not assessed may be accepted
+ * since the reason can be a measurement that the calculation does not know.
  */
 export function mayConcede(check: CheckFact): boolean {
-  return check.status === 'not assessed' || (check.factor !== null && check.factor >= 1);
+  if (check.status === 'not assessed' || !check.onLadder) return true;
+  return check.factor !== null && check.factor >= 1;
 }
 
 function checkBlocker(c: CheckFact): Blocker {
   const concession = mayConcede(c);
-  const factor = c.factor === null ? 'unknown' : c.factor.toPrecision(3);
   return {
     key: keyOfCheck(c.key),
     sentence:
       c.status === 'not assessed'
         ? `${c.label}: not assessed. ${c.missing ?? ''}`.trim()
-        : `${c.label}: factor ${factor} where ${c.required} is required.`,
+        : `${c.label}: factor ${rounded(c.factor)} where ${rounded(c.required)} is required.`,
     remover: concession
       ? 'The author by a new revision, or a safety officer who had no hand in the design by accepting it with a reason.'
       : 'The author by a new revision: a demand beyond the capacity cannot be accepted.',
@@ -139,6 +140,11 @@ function checkBlocker(c: CheckFact): Blocker {
     dispose: concession ? { findingKey: keyOfCheck(c.key), fingerprint: c.fingerprint } : null,
     suspends: true,
   };
+}
+
+/** Down to two decimals, so that a factor just below the required one does not print as if it reached it. */
+function rounded(factor: number | null): string {
+  return factor === null ? 'unknown' : (Math.floor(factor * 100 + 1e-9) / 100).toString();
 }
 
 function openThreads({ openThreads: numbers }: UnderReview): Blocker[] {
