@@ -1,0 +1,151 @@
+// Laws of the assessment over designs drawn from the schema. Seeds are fixed, so a failure can be drawn again.
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { assess } from '@/lib/assess/assess';
+import { manyDesigns, plausibleDesign } from './arbitrary';
+
+const seed = 20251;
+
+/** The first place in a plain value whose number is not finite, or that is undefined; null when all is well. */
+function stray(value: unknown): string | null {
+  if (typeof value === 'number') return Number.isFinite(value) ? null : String(value);
+  if (value === undefined) return 'undefined';
+  if (typeof value !== 'object' || value === null) return null;
+  for (const key in value) {
+    const found = stray(Reflect.get(value, key));
+    if (found !== null) return `${key}: ${found}`;
+  }
+  return null;
+}
+
+describe('over 10 000 valid designs', () => {
+  it('never throws, never gives a number that is not finite, and survives JSON unchanged', () => {
+    let stages = 0;
+    let assessed = 0;
+    fc.assert(
+      fc.property(manyDesigns, (document) => {
+        const assessment = assess(document, { sheet: true });
+        const found = stray(assessment);
+        if (found !== null) throw new Error(found);
+        stages += document.train.stages.length;
+        for (const c of assessment.checks) if (c.key.endsWith('root.peak') && c.factor !== null) assessed++;
+      }),
+      { numRuns: 10_000, seed },
+    );
+    // The draw must not be so wild that hardly a tooth is worked: of two gears a stage, more than one in ten is.
+    expect(assessed).toBeGreaterThan(0.2 * stages);
+  }, 60_000);
+});
+
+describe('over 200 valid designs', () => {
+  it('leaves the document as it was and gives the same bytes twice', () => {
+    fc.assert(
+      fc.property(manyDesigns, (document) => {
+        const before = JSON.stringify(document);
+        const first = assess(document, { sheet: true });
+        const bytes = JSON.stringify(first);
+        expect(JSON.stringify(assess(document, { sheet: true })) === bytes).toBe(true);
+        expect(JSON.stringify(document)).toBe(before);
+        // Nothing is lost on the way through JSON: no NaN that turns into null, no undefined, no −0.
+        expect(JSON.stringify(JSON.parse(bytes)) === bytes && stray(first) === null).toBe(true);
+      }),
+      { numRuns: 200, seed: seed + 1 },
+    );
+  }, 60_000);
+
+  it('gives the same numbers with the sheet and without', () => {
+    fc.assert(
+      fc.property(manyDesigns, (document) => {
+        const { sheet, ...without } = assess(document);
+        const { sheet: recorded, ...withSheet } = assess(document, { sheet: true });
+        expect(sheet).toEqual([]);
+        expect(recorded.length).toBeGreaterThan(50);
+        expect(JSON.stringify(without) === JSON.stringify(withSheet)).toBe(true);
+      }),
+      { numRuns: 200, seed: seed + 2 },
+    );
+  }, 60_000);
+
+  it('gives every figure and check one key, a value or a reason, and a status that its numbers bear out', () => {
+    fc.assert(
+      fc.property(manyDesigns, (document) => {
+        const { figures, checks, findings } = assess(document);
+        for (const list of [figures, checks, findings]) {
+          const keys = list.map((item) => item.key);
+          expect(new Set(keys).size).toBe(keys.length);
+        }
+        for (const f of figures) expect((f.value === null) === (f.missing !== null), f.key).toBe(true);
+        for (const c of checks) {
+          const status = c.factor === null ? 'not assessed' : c.factor >= c.required ? 'holds' : 'below';
+          expect(c.status, c.key).toBe(status);
+          expect((c.factor === null) === (c.missing !== null), c.key).toBe(true);
+          expect(c.required, c.key).toBeGreaterThanOrEqual(1);
+        }
+      }),
+      { numRuns: 200, seed: seed + 3 },
+    );
+  }, 60_000);
+});
+
+describe('over 300 plausible designs', () => {
+  it('raises every root stress in proportion when the peak torque rises', () => {
+    fc.assert(
+      fc.property(plausibleDesign, fc.double({ min: 1.05, max: 3, noNaN: true }), (document, by) => {
+        fc.pre(document.duty.peakTorque * by <= 5000);
+        const more = { ...document, duty: { ...document.duty, peakTorque: document.duty.peakTorque * by } };
+        const before = new Map(assess(document).checks.map((c) => [c.key, c]));
+        let compared = 0;
+        for (const c of assess(more).checks) {
+          const was = before.get(c.key);
+          if (!c.key.endsWith('.root.peak') || c.demand === null || !was || was.demand === null) continue;
+          compared++;
+          expect(c.demand / was.demand / by).toBeCloseTo(1, 9);
+        }
+        return compared > 0;
+      }),
+      { numRuns: 300, seed: seed + 4 },
+    );
+  }, 60_000);
+
+  it('lets a wider face hold at least as much, root and flank, static and for life', () => {
+    fc.assert(
+      fc.property(plausibleDesign, fc.double({ min: 1.05, max: 3, noNaN: true }), (document, by) => {
+        const stages = document.train.stages.map((s) => ({
+          ...s,
+          faceWidth: Math.min(300, s.faceWidth * by),
+        }));
+        const wider = { ...document, train: { ...document.train, stages } };
+        const before = new Map(assess(document).checks.map((c) => [c.key, c]));
+        let compared = 0;
+        for (const c of assess(wider).checks) {
+          const was = before.get(c.key);
+          if (!/^train\..*\.(root|flank)\./.test(c.key) || c.factor === null || !was || was.factor === null)
+            continue;
+          compared++;
+          expect(c.factor, c.key).toBeGreaterThanOrEqual(was.factor * (1 - 1e-9));
+        }
+        return compared >= 0;
+      }),
+      { numRuns: 300, seed: seed + 5 },
+    );
+  }, 60_000);
+
+  it('never names a weakest link that another on the ladder that gives way undercuts', () => {
+    fc.assert(
+      fc.property(plausibleDesign, (document) => {
+        const { headline, checks } = assess(document);
+        const named = checks.find((c) => c.key === headline.weakest);
+        expect(named?.holdsTo ?? null).toBe(headline.holdsTo);
+        for (const c of checks) {
+          if (!c.onLadder || c.holdsTo === null || !['peak', 'life', 'slip'].includes(c.mode)) continue;
+          expect(headline.holdsTo).not.toBeNull();
+          expect(c.holdsTo).toBeGreaterThanOrEqual(headline.holdsTo ?? Number.POSITIVE_INFINITY);
+        }
+        expect(headline.notAssessed).toBe(
+          checks.filter((c) => c.onLadder && c.status === 'not assessed').length,
+        );
+      }),
+      { numRuns: 300, seed: seed + 6 },
+    );
+  }, 60_000);
+});
