@@ -31,6 +31,7 @@ import { commandCoarserThanSensor } from './sensor/command-coarser-than-sensor';
 import { sensorOffCentre } from './sensor/sensor-off-centre';
 import { sensorTravelShort } from './sensor/sensor-travel-short';
 import { benchCannotSink } from './supply/bench-cannot-sink';
+import { cutOff } from './supply/cut-off';
 import { disconnectMissing } from './supply/disconnect-missing';
 import { disconnectRating } from './supply/disconnect-rating';
 import { fuseAboveLeads } from './supply/fuse-above-leads';
@@ -48,6 +49,7 @@ export const powerRules: readonly Rule[] = [
   benchCannotSink,
   regenerationAboveCharge,
   packChemistry,
+  cutOff,
   disconnectMissing,
   disconnectRating,
   windingTooHot,

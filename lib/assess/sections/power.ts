@@ -9,6 +9,7 @@ import { currents } from './motor/currents';
 import { heat } from './motor/heat';
 import { power } from './motor/power';
 import { motion } from './output/motion';
+import { moveCheck } from './output/move';
 import { hold } from './rig/hold';
 import { exactness } from './sensor/exactness';
 import { travel } from './sensor/travel';
@@ -30,6 +31,7 @@ export function powerSections(work: Work, train: TrainWork): DriveWork {
   protection(work, load);
   limits(work, motor, supplied, load);
   const drive = forced(work, train, motor, supplied);
+  moveCheck(work, train, drive, moved);
   envelope(work, train, motor, supplied, moved);
   travel(work);
   exactness(work);

@@ -1,6 +1,7 @@
 // Every formula of the motion shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
 import { armMiddle, armOffsetInertia, outputInertia } from './arm';
+import { moveDemand } from './demand';
 import { dutyTorque, fastestMove, fastestMoveSpeed, moveTorque, movingShare } from './duty';
 import {
   accelerationTorque,
@@ -14,7 +15,6 @@ import {
   reflectedInertia,
   totalInertia,
 } from './inertia';
-
 import {
   cosineAcceleration,
   cosineEffectiveAcceleration,
@@ -61,4 +61,5 @@ export const motionFormulas: readonly AnyFormula[] = [
   cosineAcceleration,
   cosineEffectiveAcceleration,
   cosineLeastTime,
+  moveDemand,
 ];

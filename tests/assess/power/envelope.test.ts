@@ -1,7 +1,7 @@
 // Torque over speed at the output, and the check that reads it at the duty's speed.
 import { describe, expect, it } from 'vitest';
 import { swingArm } from '@/lib/design/starters/swing-arm';
-import { changed, worked } from './worked';
+import { type Changes, changed, worked } from './worked';
 
 const w = worked(swingArm);
 const curve = w.work.curves.find((c) => c.key === 'output.envelope');
@@ -63,7 +63,7 @@ describe('the torque left at the output speed', () => {
 
 it('draws one line for a bench supply, and none where the voltage is not known', () => {
   const bench = { 'supply.kind': 'bench', 'supply.benchVoltage': 24 };
-  const labels = (changes: Record<string, unknown>) =>
+  const labels = (changes: Changes) =>
     worked(changed(swingArm, changes)).work.curves.flatMap((c) => c.lines.map((l) => l.label));
   expect(labels(bench)).toEqual(['Bench supply']);
   expect(labels({ 'supply.cells': null })).toEqual([]);

@@ -122,6 +122,8 @@ describe('what is not entered', () => {
     ['supply.disconnectRating', 'supply.disconnect'],
     ['output.stopTravel', 'output.stops'],
     ['rig.holdTorque', 'rig.hold'],
+    ['motor.rotorInertia', 'output.move'],
+    ['drive.motorCurrentLimit', 'output.move'],
   ])('leaves out %s: %s is not assessed, with a sentence', (field, key) => {
     expect(worked(swingArm).check(key).status).not.toBe('not assessed');
     const check = worked(changed(swingArm, { [field]: null })).check(key);

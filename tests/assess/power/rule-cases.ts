@@ -9,6 +9,8 @@ export interface RuleCase {
   /** The nearest case in which it keeps quiet. */
   readonly quiet: Changes;
   readonly at: string;
+  /** Other places where the same change makes it fire. */
+  readonly also?: readonly string[];
   readonly class: FindingClass;
 }
 
@@ -92,6 +94,30 @@ export const ruleCases: readonly RuleCase[] = [
     quiet: { 'supply.kind': 'lifepo4' },
     at: 'supply.kind',
     class: 'minor',
+  },
+  {
+    rule: 'cut-off',
+    title: '2.4 V a cell, below the 2.5 V of an empty one',
+    fires: { 'supply.cutoff': 2.4 },
+    quiet: { 'supply.cutoff': 2.5 },
+    at: 'supply.cutoff',
+    class: 'major',
+  },
+  {
+    rule: 'cut-off',
+    title: 'a cut-off nobody has told of is asked for; a bench supply has none',
+    fires: { 'supply.cutoff': null },
+    quiet: { ...bench, 'supply.cutoff': null },
+    at: 'supply.cutoff',
+    class: 'major',
+  },
+  {
+    rule: 'cut-off',
+    title: 'the cut-off of another chemistry, at the voltage of a full cell',
+    fires: { 'supply.cutoff': 3.6 },
+    quiet: { 'supply.cutoff': 3.5 },
+    at: 'supply.cutoff',
+    class: 'major',
   },
   {
     rule: 'disconnect-missing',

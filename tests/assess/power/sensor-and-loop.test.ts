@@ -56,6 +56,17 @@ describe('the loop', () => {
   });
 });
 
+describe('the usual move', () => {
+  it('asks for the holding torque and the acceleration of load and rotor, the rotor with the square of the ratio', () => {
+    // independent: 90° in 1.5 s by equal thirds accelerates at 4.5 × 1.5708 / 2.25 = 3.1416 rad/s².
+    const load = 0.02 + 2.5 * 0.6 ** 2 + (1.2 * 0.6 ** 2) / 3;
+    const rotor = 880e-7 * w.train.ratio.value ** 2;
+    const check = w.check('output.move');
+    expect(check.demand).toBeCloseTo(18.5 + (load + rotor) * Math.PI, 9);
+    expect(check.capacity).toBeCloseTo((w.drive.forced?.value ?? 0) * 0.97 ** 3, 9);
+  });
+});
+
 describe('energy', () => {
   it('is half of inertia times speed squared, in load and rotor', () => {
     const J = 0.02 + 2.5 * 0.6 ** 2 + (1.2 * 0.6 ** 2) / 3;

@@ -3,21 +3,20 @@ import { powerSections } from '@/lib/assess/sections/power';
 import { Sheet } from '@/lib/assess/sheet';
 import type { DriveWork, TrainWork, Work } from '@/lib/assess/work';
 import type { Design } from '@/lib/design/document';
+import { valueAt, withValue } from '@/lib/design/path';
 import { readSI } from '@/lib/design/read';
+import type { FieldValue } from '@/lib/design/walk';
 import type { Traced } from '@/lib/quantity/traced';
 
-/** A field is replaced by its path through the parts, e.g. `{ 'supply.fuse': null }`. */
-export type Changes = Readonly<Record<string, unknown>>;
+/** Fields replaced by path, e.g. `{ 'supply.fuse': null, 'train.stages.k1.pinion.teeth': 11 }`. */
+export type Changes = Readonly<Record<string, FieldValue>>;
 
 /** The document with fields replaced; the paths must exist. */
 export function changed(document: Design, changes: Changes): Design {
-  const copy: Design = structuredClone(document);
+  let copy = document;
   for (const [path, value] of Object.entries(changes)) {
-    const [part = '', key = ''] = path.split('.');
-    const group: unknown = Reflect.get(copy, part);
-    if (typeof group !== 'object' || group === null || !Object.hasOwn(group, key))
-      throw new Error(`no field ${path}`);
-    Reflect.set(group, key, value);
+    if (valueAt(copy, path) === undefined) throw new Error(`no field ${path}`);
+    copy = withValue(copy, path, value);
   }
   return copy;
 }

@@ -1,11 +1,12 @@
 // Electrical power into the motor at the duty's peak against the maker's figure.
 import { electricalPower, shaftPower } from '@/lib/calc/motor/power';
+import { electricalFrequency } from '@/lib/calc/motor/speed';
 import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
 import { dragCaveat, type MotorWork } from './currents';
 
 /** Adds the shaft power at the duty's peak and the check of the greatest power. */
 export function power(work: Work, train: TrainWork, motor: MotorWork): void {
-  const { speedConstant: K_v, maxPower } = work.design.motor;
+  const { speedConstant: K_v, maxPower, polePairs: p } = work.design.motor;
   addFigure(work, {
     key: 'motor.shaftPower',
     section: 'motor',
@@ -16,6 +17,18 @@ export function power(work: Work, train: TrainWork, motor: MotorWork): void {
       T_m: train.motorTorquePeak,
       omega: train.motorSpeed,
     }),
+  });
+  addFigure(work, {
+    key: 'motor.electricalFrequency',
+    section: 'motor',
+    label: 'Electrical frequency at the output speed',
+    symbol: 'f_e',
+    unit: 'Hz',
+    value:
+      p === null
+        ? null
+        : work.sheet.work('motor', 'motor', electricalFrequency, { p, omega: train.motorSpeed }),
+    missing: 'The motor’s pole pairs are not entered.',
   });
   addCheck(work, {
     key: 'motor.power',

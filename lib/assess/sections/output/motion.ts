@@ -10,6 +10,7 @@ import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
 /** SI, at the output. */
 export interface MoveWork {
   readonly peakSpeed: Traced;
+  readonly acceleration: Traced;
   readonly effectiveAcceleration: Traced;
   /** Load and rotor together, kg m²; the rotor is left out where its inertia is not entered. */
   readonly inertia: Traced;
@@ -74,7 +75,7 @@ export function motion(work: Work, train: TrainWork): MoveWork {
   );
   gravity(work);
   stops(work);
-  return { peakSpeed, effectiveAcceleration, inertia };
+  return { peakSpeed, acceleration, effectiveAcceleration, inertia };
 }
 
 function gravity(work: Work): void {

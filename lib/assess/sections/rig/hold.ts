@@ -35,7 +35,8 @@ export function hold(work: Work, drive: DriveWork): void {
       : rig.holdTorque === null
         ? 'The torque that the holding takes is not entered.'
         : missingVoltage,
-    ...(drive.forced === null ? {} : { torque: { at: drive.forced, power: 1 } }),
+    // Where nothing can be told of what is forced, it still has its place on the ladder, not assessed.
+    torque: { at: drive.forced ?? duty.peakTorque, power: 1 },
   });
   addFigure(work, {
     key: 'rig.tipForce',
