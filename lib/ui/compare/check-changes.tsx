@@ -43,7 +43,7 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
             {signedFactor(c.change)}
             {c.relative === null ? null : <span className="unit"> ({signedShare(c.relative)})</span>}
           </span>,
-          <Factor key="r" value={c.required} />,
+          <Required key="r" before={c.requiredBefore} after={c.required} />,
           <Change
             key="h"
             before={<Quantity si={c.holdsToBefore} unit="N m" />}
@@ -55,6 +55,12 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
       }))}
     />
   );
+}
+
+/** The factor required; when the designs ask for different ones, both. */
+function Required({ before, after }: { readonly before: number | null; readonly after: number }) {
+  if (before === null || before === after) return <Factor value={after} />;
+  return <Change before={<Factor value={before} />} after={<Factor value={after} />} />;
 }
 
 function Standing({ after }: { readonly after: CheckStatus | null }): ReactNode {

@@ -190,17 +190,19 @@ function topLabels(headline: Headline, x: Scale, left: number, width: number): T
   return apart
     ? [asked, forced]
     : [
-        { ...sideOf(asked, forced), textY: 13 },
+        { ...sideOf(asked, forced, width), textY: 13 },
         { ...forced, textY: -5 },
       ];
 }
 
 /** Keeps the lower label off the upper label's line. */
-function sideOf(lower: TopLabel, upper: TopLabel): TopLabel {
+function sideOf(lower: TopLabel, upper: TopLabel, width: number): TopLabel {
   const hit = upper.x > lower.textX - 5 && upper.x < lower.textX + lower.width + 5;
   if (!hit) return lower;
   const before = upper.x - lower.width - 7;
-  return { ...lower, textX: before >= 0 && lower.x <= upper.x ? before : upper.x + 7 };
+  const after = upper.x + 7;
+  const fits = before >= 0 && (lower.x <= upper.x || after + lower.width > width);
+  return { ...lower, textX: fits ? before : after };
 }
 
 function hatchOf({ holdsTo, forced }: Headline, x: Scale): LadderLayout['hatch'] {

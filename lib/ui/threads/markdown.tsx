@@ -36,10 +36,11 @@ const components: Components = {
   th: ({ children }) => <th scope="col">{children}</th>,
   td: ({ children }) => <td>{children}</td>,
   table: ({ children }) => (
+    // biome-ignore lint/a11y/useSemanticElements: neither a fieldset nor a landmark
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section className="table-scroll" aria-label="Table in a remark" tabIndex={0}>
+    <div className="table-scroll" role="group" aria-label="Table in a remark" tabIndex={0}>
       <table>{children}</table>
-    </section>
+    </div>
   ),
   input: ({ checked }) => (checked === true ? '[x] ' : '[ ] '),
 };

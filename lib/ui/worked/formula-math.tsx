@@ -19,9 +19,10 @@ export function FormulaMath({ formula, numbers }: FormulaMathProps) {
 /** Scrolls its formulas sideways by itself, by keyboard too. */
 export function FormulaScroll({ label, children }: { readonly label: string; readonly children: ReactNode }) {
   return (
+    // biome-ignore lint/a11y/useSemanticElements: neither a fieldset nor a landmark, of which there would be hundreds
     // biome-ignore lint/a11y/noNoninteractiveTabindex: a scrolling region must be reachable by keyboard
-    <section className="formula-scroll" aria-label={label} tabIndex={0}>
+    <div className="formula-scroll" role="group" aria-label={label} tabIndex={0}>
       {children}
-    </section>
+    </div>
   );
 }

@@ -56,7 +56,9 @@ function settingOf(text: string): Setting {
     if (!symbols.includes(node.name)) symbols.push(node.name);
     return `\\text{@${symbols.indexOf(node.name)}@}`;
   };
-  const tex = parse(text).toTex({ handler, parenthesis: 'auto' });
+  const tex = parse(text)
+    .toTex({ handler, parenthesis: 'auto' })
+    .replace(/10\^\{\+/g, '10^{');
   const whole = katex.renderToString(tex, { output: 'mathml', displayMode: true, throwOnError: true });
   const inner = /<semantics>(.*)<annotation/s.exec(whole)?.[1] ?? '';
   const markup = withConstants(inner, symbols);

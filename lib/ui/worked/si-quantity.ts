@@ -39,17 +39,21 @@ function fourDigits(value: number): string {
     : text.replace(/(\.\d*?)0+$/, '$1').replace(/\.$/, '');
 }
 
-/** `kg/m3` → kg/m³, `N m` → N·m, `C` in catalogues → °C, `1` and `-` → nothing. */
+/** `kg/m3` → kg/m³, `1e-6/K` → 10⁻⁶/K, `N m` → N·m, `C` in catalogues → °C, `1` and `-` → nothing. */
 export function printUnit(unit: string): string {
   if (unit === '1' || unit === '-') return '';
-  return unit
-    .replace(/\^?(-?\d+)(?![\d.])/g, (whole, digits: string) =>
-      /^\d/.test(whole) && unit.startsWith(whole) ? whole : superscript(digits),
+  const [, power, rest = ''] = /^(?:1e(-?\d+) ?)?(.*)$/.exec(unit) ?? [];
+  const units = rest
+    .replace(
+      /([A-Za-z)])\^?(-?\d+)(?![\d.])/g,
+      (_, before: string, digits: string) => before + superscript(digits),
     )
     .replace(/\s*\/\s*/g, '/')
     .replace(/\bohm\b/g, 'Ω')
     .trim()
     .replace(/\s+/g, '·');
+  if (power === undefined) return units;
+  return `10${superscript(power)}${units.startsWith('/') ? '' : '\u202f'}${units}`;
 }
 
 function superscript(digits: string): string {
