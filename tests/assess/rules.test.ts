@@ -3,21 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import { rules } from '@/lib/assess/rules/registry';
 import { openDocument } from '@/lib/design/open';
-import { readSI } from '@/lib/design/read';
 import { twoStage } from './fixtures/two-stage';
-import { ruleCases } from './power/rule-cases';
+import { outputToRigCases } from './power/output-to-rig-cases';
 import { sound } from './power/sound';
-import { changed, plainTrain } from './power/worked';
+import { supplyAndDriveCases } from './power/supply-and-drive-cases';
+import { changed } from './power/worked';
 import { gearCases } from './rules/gear-cases';
 
+const ruleCases = [...supplyAndDriveCases, ...outputToRigCases];
 const bases = [
   { base: sound, cases: ruleCases },
   { base: twoStage, cases: gearCases },
 ];
 const powerRules = new Set(ruleCases.map((c) => c.rule));
-/** Shown below on a judged design of its own. */
-const apart = ['tip-clearance'];
-const shown = [...apart, ...bases.flatMap((b) => b.cases.map((c) => c.rule))];
+const shown = bases.flatMap((b) => b.cases.map((c) => c.rule));
 
 describe('the registry', () => {
   it('names each rule once, in small letters and hyphens', () => {
@@ -71,32 +70,3 @@ for (const { base, cases } of bases) {
     });
   });
 }
-
-describe('tip-clearance', () => {
-  // Backlash-free tips are shortened to a quarter of a module, and closer shafts are not assessed at all, so no
-  // document brings the clearance this low: the rule is judged on a figure of its own.
-  const rule = rules.find((r) => r.key === 'tip-clearance');
-  const judged = (millimetres: number) => {
-    const { figures, checks, curves } = assess(twoStage);
-    const at = 'train.stages.k1.pinion.tipClearance';
-    return rule?.judge({
-      document: twoStage,
-      design: readSI(twoStage),
-      figures: new Map(figures.map((f) => [f.key, f.key === at ? { ...f, value: millimetres / 1000 } : f])),
-      checks: new Map(checks.map((c) => [c.key, c])),
-      curves,
-      train: plainTrain(twoStage),
-      drive: { stallTorque: null, forced: null },
-      weakest: null,
-    });
-  };
-
-  it('fires below a tenth of a module, and is critical where the tip touches', () => {
-    expect(judged(0.124)).toMatchObject([{ class: 'major' }]);
-    expect(judged(-0.01)).toMatchObject([{ class: 'critical' }]);
-  });
-
-  it('keeps quiet at a tenth of a module', () => {
-    expect(judged(0.125)).toEqual([]);
-  });
-});

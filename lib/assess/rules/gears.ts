@@ -11,7 +11,6 @@ import { teethNotAssessed } from './teeth/not-assessed';
 import { pointed } from './teeth/pointed';
 import { smallModule } from './teeth/small-module';
 import { solidTeeth } from './teeth/solid-teeth';
-import { tipClearance } from './teeth/tip-clearance';
 import { undercut } from './teeth/undercut';
 import { warmTeeth } from './teeth/warm-teeth';
 import { centreDistance } from './train/centre-distance';
@@ -30,7 +29,6 @@ export const gearRules: readonly Rule[] = [
   centreDistance,
   contactRatio,
   interference,
-  tipClearance,
   undercut,
   pointed,
   teethNotAssessed,

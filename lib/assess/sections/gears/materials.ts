@@ -56,10 +56,16 @@ const labels: Readonly<Record<string, { readonly label: string } | undefined>> =
   ...materialProperties,
 };
 
+/** Rows of one table are named once: a caveat that lists every life or temperature says no more. */
+const tables: readonly (readonly [prefix: string, words: string])[] = [
+  ['fatigue_fraction', 'fatigue strength over static strength'],
+  ['retention', 'strength retained when warm'],
+];
+
 function labelled(value: CatalogValue): string {
   const name = value.key.slice(value.key.lastIndexOf('.') + 1);
-  const { label } = labels[name] ?? { label: name };
-  return lowered(label);
+  const table = tables.find(([prefix]) => name.startsWith(prefix));
+  return table === undefined ? lowered(labels[name]?.label ?? name) : table[1];
 }
 
 /** Poisson keeps his capital. */
