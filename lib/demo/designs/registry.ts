@@ -1,0 +1,24 @@
+// The designs of the demo club, in the order in which they were entered, with what was done about them.
+import type { z } from 'zod';
+import type * as inputs from '@/lib/service/inputs/designs';
+import type { Act } from '../acts/act';
+import { paddleActs } from '../acts/paddle';
+import { shutterActs } from '../acts/shutter';
+import { stageTrapActs } from '../acts/stage-trap';
+import type { DemoDesign } from './demo-design';
+import { paddle } from './paddle';
+import { shutter } from './shutter';
+import { stageTrap } from './stage-trap';
+
+export interface DemoEntry {
+  readonly design: DemoDesign;
+  /** The starter whose draft is edited until it is the base of the design. */
+  readonly starter: z.input<typeof inputs.newDesign>['starter'];
+  readonly acts: readonly Act[];
+}
+
+export const demoDesigns: readonly DemoEntry[] = [
+  { design: shutter, starter: 'turntable', acts: shutterActs },
+  { design: paddle, starter: 'lifter', acts: paddleActs },
+  { design: stageTrap, starter: 'swing-arm', acts: stageTrapActs },
+];
