@@ -6,6 +6,7 @@ import { LinkButton } from '@/lib/ui/forms/button';
 import { View } from '@/lib/ui/sheet/view';
 import { HoldPoints, type HoldState } from '@/lib/ui/signing/hold-points';
 import { Signature } from '@/lib/ui/signing/signature';
+import { BlockerList, blockerSummary } from './blocker-list';
 import { WithdrawForm } from './withdraw-form';
 
 const states: Readonly<Record<HoldPointView['state'], HoldState>> = {
@@ -21,6 +22,9 @@ export function HoldPointsView({ sheet }: { readonly sheet: SheetView }) {
   return (
     <View letter="B" title="Hold points" id="hold-points">
       <HoldPoints points={sheet.holdPoints.map((p) => pointOf(p, sheet))} />
+      {sheet.holdPoints.map((p) => (
+        <BlockerList key={p.key} point={p} sheet={sheet} />
+      ))}
       {signatures.map((s) => (
         <Signed key={s.signOffId} signature={s} sheet={sheet} />
       ))}
@@ -39,7 +43,7 @@ function pointOf(p: HoldPointView, sheet: SheetView) {
     name: p.label,
     state: states[p.state],
     detail: standing.length > 0 ? detail : `needs ${lower(detail)}`,
-    blockers: p.blockers.map((b) => `${b.sentence} ${b.remover}`),
+    blockers: blockerSummary(p.blockers),
     action: p.maySign ? (
       <LinkButton href={addresses.sign(sheet.design.number, sheet.revision.letter, p.key)} kind="main">
         Sign off {p.label.toLowerCase()}

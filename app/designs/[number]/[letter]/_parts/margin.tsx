@@ -8,7 +8,8 @@ import { Actions, LinkButton } from '@/lib/ui/forms/button';
 import { Moment } from '@/lib/ui/marks/time';
 import { Caution } from '@/lib/ui/notices/caution';
 import { MarginBlock } from '@/lib/ui/sheet/margin-block';
-import { dispose, reassess } from '../actions';
+import { reassess } from '../actions';
+import { DecideForm } from './decide-form';
 import { pinsOf } from './pins';
 import { Threads } from './threads';
 
@@ -79,30 +80,7 @@ function Decision({ view, sheet }: { readonly view: FindingView | undefined; rea
         </p>
       )}
       {disposition === null && mayDispose ? (
-        <details>
-          <summary>Decide about this finding</summary>
-          <TextForm
-            action={dispose}
-            hidden={{ ...idsOf(sheet), findingKey: finding.key, fingerprint }}
-            failed="Not decided."
-            submit="Decide"
-            inputs={[
-              {
-                kind: 'choice',
-                name: 'kind',
-                label: 'Decision',
-                options: { accepted: 'Accepted as it is', notApplicable: 'Does not apply' },
-              },
-              {
-                kind: 'line',
-                name: 'reason',
-                label: 'Reason',
-                max: 2000,
-                help: 'At least a sentence; it is kept for good.',
-              },
-            ]}
-          />
-        </details>
+        <DecideForm sheet={sheet} findingKey={finding.key} fingerprint={fingerprint} about={finding.text} />
       ) : null}
       {disposition === null && whyNot !== null ? <p className="hush">{whyNot}</p> : null}
     </div>
