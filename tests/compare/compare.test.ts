@@ -94,6 +94,34 @@ describe('a design set beside its next revision', () => {
   });
 });
 
+describe('a check that is only on one side', () => {
+  const [first] = before.assessment.checks;
+  if (first === undefined) throw new Error('no checks');
+  const row = (status: 'holds' | 'below' | 'not assessed') => ({
+    ...first,
+    key: 'train.stages.new.wheel.root.peak',
+    status,
+    factor: status === 'not assessed' ? null : status === 'holds' ? 3 : 0.5,
+    required: 2,
+  });
+  const having = (status: 'holds' | 'below' | 'not assessed'): Assessed => ({
+    ...before,
+    assessment: { ...before.assessment, checks: [...before.assessment.checks, row(status)] },
+  });
+
+  it.each([
+    ['holds', 'neither', 'neither'],
+    ['below', 'worse', 'better'],
+    ['not assessed', 'worse', 'better'],
+  ] as const)('that is %s: %s when it comes, %s when it goes', (status, comes, goes) => {
+    const [came, ...others] = compare(before, having(status)).checks;
+    expect(others).toEqual([]);
+    expect(came).toMatchObject({ verdict: comes, crossed: false, statusBefore: null, change: null });
+    const [went] = compare(having(status), before).checks;
+    expect(went).toMatchObject({ verdict: goes, crossed: false, statusAfter: null, requiredBefore: 2 });
+  });
+});
+
 describe('a change from next to nothing', () => {
   it('has no share of it, rather than a share without end', () => {
     expect(changeOf(5e-324, 1)).toEqual({ change: 1, relative: null });

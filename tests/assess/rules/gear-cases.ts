@@ -1,5 +1,5 @@
 // For each rule on duty, train and teeth: a change of the two-stage actuator that makes it fire, and the nearest quiet one.
-import type { RuleCase } from '../power/rule-cases';
+import type { RuleCase } from '../power/rule-case';
 import type { Changes } from '../power/worked';
 
 const k1 = 'train.stages.k1';

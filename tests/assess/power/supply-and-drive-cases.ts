@@ -1,18 +1,5 @@
-// For each rule beside the teeth: a change of the sound design that makes it fire, and the nearest one that does not.
-import type { FindingClass } from '@/lib/assess/assessment';
-import type { Changes } from './worked';
-
-export interface RuleCase {
-  readonly rule: string;
-  readonly title: string;
-  readonly fires: Changes;
-  /** The nearest case in which it keeps quiet. */
-  readonly quiet: Changes;
-  readonly at: string;
-  /** Other places where the same change makes it fire. */
-  readonly also?: readonly string[];
-  readonly class: FindingClass;
-}
+// Cases of the rules on supply, motor and drive, each a change of the sound design.
+import type { RuleCase } from './rule-case';
 
 const bench = {
   'supply.kind': 'bench',
@@ -22,7 +9,7 @@ const bench = {
 };
 
 /** 12 AWG carries 41 A by the chassis column of the wire table; 6 cells of 4.2 V are 25.2 V; the rest follows by hand. */
-export const ruleCases: readonly RuleCase[] = [
+export const supplyAndDriveCases: readonly RuleCase[] = [
   {
     rule: 'fuse-above-leads',
     title: '50 A behind leads for 41 A; 40 A not',
@@ -262,149 +249,5 @@ export const ruleCases: readonly RuleCase[] = [
     quiet: { 'duty.outputSpeed': 200 },
     at: 'duty.outputSpeed',
     class: 'major',
-  },
-  {
-    rule: 'hold-below-gravity',
-    title: '(1.2 kg × 0.29 m + 2.5 kg × 0.6 m) × 9.807 m/s² = 18.12 N·m',
-    fires: { 'duty.holdTorque': 18.1 },
-    quiet: { 'duty.holdTorque': 18.2 },
-    at: 'duty.holdTorque',
-    class: 'major',
-  },
-  {
-    rule: 'peak-below-move',
-    title: 'a peak below weight and acceleration together',
-    fires: { 'duty.peakTorque': 19 },
-    quiet: { 'duty.peakTorque': 22 },
-    at: 'duty.peakTorque',
-    class: 'major',
-  },
-  {
-    rule: 'move-above-speed',
-    title: '90° in 1.5 s by equal thirds peak at 90°/s',
-    fires: { 'duty.outputSpeed': 89 },
-    quiet: { 'duty.outputSpeed': 90 },
-    at: 'duty.outputSpeed',
-    class: 'major',
-  },
-  {
-    rule: 'stops-inside-travel',
-    title: 'stops 149° apart for 150°',
-    fires: { 'output.stopTravel': 149 },
-    quiet: { 'output.stopTravel': 151 },
-    at: 'output.stopTravel',
-    class: 'major',
-  },
-  {
-    rule: 'no-stops',
-    title: 'no stops; an output that goes round has no end to stop at',
-    fires: { 'output.stops': 'none' },
-    quiet: { 'output.stops': 'none', 'duty.travel': 360, 'sensor.travel': 720 },
-    at: 'output.stops',
-    class: 'minor',
-  },
-  {
-    rule: 'sensor-travel-short',
-    title: 'a sensor of 149° for 150°',
-    fires: { 'sensor.travel': 149 },
-    quiet: { 'sensor.travel': 160 },
-    at: 'sensor.travel',
-    class: 'critical',
-  },
-  {
-    rule: 'sensor-off-centre',
-    title: '106° off centre of (360° − 150°)/2 = 105°; 90° leave 15°',
-    fires: { 'sensor.centring': 106 },
-    quiet: { 'sensor.centring': -90 },
-    at: 'sensor.centring',
-    class: 'critical',
-  },
-  {
-    rule: 'sensor-off-centre',
-    title: 'centring that is not entered is asked for',
-    fires: { 'sensor.centring': null },
-    quiet: { 'sensor.centring': 0 },
-    at: 'sensor.centring',
-    class: 'major',
-  },
-  {
-    rule: 'command-coarser-than-sensor',
-    title: '150°/2¹⁰ = 0.146° against 360°/2¹² = 0.088°; with 11 bits 0.073°',
-    fires: { 'loop.commandBits': 10 },
-    quiet: { 'loop.commandBits': 11 },
-    at: 'loop.commandBits',
-    class: 'minor',
-  },
-  {
-    rule: 'dead-band-narrow',
-    title: '±0.04° against half a step of 0.044°',
-    fires: { 'loop.deadBand': 0.04 },
-    quiet: { 'loop.deadBand': 0.045 },
-    at: 'loop.deadBand',
-    class: 'major',
-  },
-  {
-    rule: 'gain-near-limit',
-    title: 'a speed loop of gain 500',
-    fires: { 'drive.mode': 'speed', 'loop.kp': 500 },
-    quiet: { 'drive.mode': 'speed', 'loop.kp': 30 },
-    at: 'loop.kp',
-    class: 'critical',
-  },
-  {
-    rule: 'held-by-nothing',
-    title: 'nothing holds it',
-    fires: { 'rig.held': 'nothing' },
-    quiet: { 'rig.held': 'clamps' },
-    at: 'rig.held',
-    class: 'critical',
-  },
-  {
-    rule: 'held-by-hand',
-    title: 'a hand holds it',
-    fires: { 'rig.held': 'hand' },
-    quiet: { 'rig.held': 'fixture' },
-    at: 'rig.held',
-    class: 'critical',
-  },
-  {
-    rule: 'holding-not-shown',
-    title: 'bolts that nobody has tried',
-    fires: { 'rig.holdTorque': null },
-    quiet: { 'rig.holdTorque': null, 'rig.held': 'hand' },
-    at: 'rig.holdTorque',
-    class: 'major',
-  },
-  {
-    rule: 'holding-too-weak',
-    title: '170 N·m for 116 N·m forced is below 1.5; 180 N·m is not',
-    fires: { 'rig.holdTorque': 170 },
-    quiet: { 'rig.holdTorque': 180 },
-    at: 'rig.holdTorque',
-    class: 'major',
-  },
-  {
-    rule: 'reach-inside-arm',
-    title: '590 mm clear around an arm of 600 mm',
-    fires: { 'rig.reach': 590 },
-    quiet: { 'rig.reach': 600 },
-    at: 'rig.reach',
-    class: 'critical',
-  },
-  {
-    rule: 'no-stop-button',
-    title: 'no stop within reach',
-    fires: { 'rig.stopButton': false },
-    quiet: { 'rig.stopButton': true },
-    at: 'rig.stopButton',
-    class: 'critical',
-  },
-  {
-    rule: 'no-guard',
-    title: 'no screen',
-    fires: { 'rig.guard': false },
-    quiet: { 'rig.guard': true },
-    at: 'rig.guard',
-    class: 'minor',
   },
 ];
