@@ -42,7 +42,10 @@ function forMetal(key: keyof typeof metal, consequence: Consequence): Required {
 /** For a single overload of a tooth root. */
 export function requiredRootStatic(kind: MaterialKind, across: boolean, consequence: Consequence): Required {
   if (kind === 'metal') return forMetal('static', consequence);
-  return fromTable(across ? 'staticAcrossLayers' : 'staticInLayers', consequence);
+  if (kind === 'printed') return fromTable(across ? 'staticAcrossLayers' : 'staticInLayers', consequence);
+  // A plastic without layers scatters less; the table's note finds 2.5 for it, the same as in the layers.
+  const { factor, from } = fromTable('staticInLayers', consequence);
+  return { factor, from: from.replace(safetyFactors.staticInLayers.label, 'Static, plastic without layers') };
 }
 
 /** For the fatigue of a tooth root, on stress. */

@@ -22,7 +22,7 @@ import {
   workingAngleFromShifts,
   workingCentreDistance,
 } from '@/lib/calc/gears/geometry/pair';
-import { backlashFromCentreDistance, halfFaceWidth } from '@/lib/calc/gears/service/mesh';
+import { backlashFromCentreDistance, halfFaceWidth, usableTipDiameter } from '@/lib/calc/gears/service/mesh';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
 import { finite, type Work } from '../../work';
@@ -186,11 +186,15 @@ function meshOf(
   const [da1, da2] = [pinion.tip, wheel.tip];
   if (da1 === null || da2 === null) return null;
   const p_bt = sheet.work('gears', at, transverseBasePitch, { m_n, beta, alpha_t });
+  // Where teeth interfere, the path of contact ends at the base tangent point and not at the tip.
+  const usable = (d_a: Traced, gear: GearGeometry) =>
+    sheet.work('gears', gear.at, usableTipDiameter, { d_a, d_b: gear.base, a, alpha_wt: alphaWt });
+  const [de1, de2] = [usable(da1, pinion), usable(da2, wheel)];
   const contactRatio = finite(
     sheet.work('gears', at, transverseContactRatio, {
-      d_a1: da1,
+      d_a1: de1,
       d_b1: pinion.base,
-      d_a2: da2,
+      d_a2: de2,
       d_b2: wheel.base,
       a,
       alpha_wt: alphaWt,
@@ -213,8 +217,8 @@ function meshOf(
     contactRatio,
     overlap: sheet.work('gears', at, overlapRatio, { b: half, beta, m_n }),
     virtualRatio: sheet.work('gears', at, virtualContactRatio, { eps_alpha: contactRatio, beta_b: betaB }),
-    addendum1: addendum(da1, pinion.base, 'eps_1'),
-    addendum2: addendum(da2, wheel.base, 'eps_2'),
+    addendum1: addendum(de1, pinion.base, 'eps_1'),
+    addendum2: addendum(de2, wheel.base, 'eps_2'),
     pitchDiameter2: sheet.work(
       'gears',
       at,

@@ -84,6 +84,19 @@ export const creditedContactRatio = formula({
   of: (g) => Math.min(g.eps_alphan, 2),
 });
 
+/** Tip diameter (m) as far as it finds an involute to meet: beyond, the tip lies past the mate's base circle. */
+export const usableTipDiameter = formula({
+  key: 'gears.usableTipDiameter',
+  symbol: 'd_ae',
+  name: 'Tip diameter as far as it can be in contact',
+  unit: 'm',
+  given: { d_a: 'm', d_b: 'm', a: 'm', alpha_wt: 'rad' },
+  text: 'min(d_a, sqrt(d_b^2 + 4 * a^2 * sin(alpha_wt)^2))',
+  source: 'ISO 21771:2007, end of the path of contact at the base tangent point (from memory)',
+  domain: { d_a: [3, 9], d_b: [2, 4], a: [3, 6], alpha_wt: [0.24, 0.5] },
+  of: (g) => Math.min(g.d_a, Math.sqrt(g.d_b * g.d_b + 4 * g.a * g.a * Math.sin(g.alpha_wt) ** 2)),
+});
+
 /** Profile shift beyond the least one without undercut; below zero the foot of the tooth is cut away. */
 export const undercutMargin = formula({
   key: 'gears.undercutMargin',
@@ -155,6 +168,7 @@ export const meshServiceFormulas = [
   backlashSum,
   toolTipRounding,
   creditedContactRatio,
+  usableTipDiameter,
   undercutMargin,
   lossSum,
   caseTemperature,
