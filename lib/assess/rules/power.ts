@@ -11,6 +11,7 @@ import { oneWayDrive } from './drive/one-way-drive';
 import { sensorlessHold } from './drive/sensorless-hold';
 import { settingsNotReadBack } from './drive/settings-not-read-back';
 import { speedOutOfReach } from './drive/speed-out-of-reach';
+import { stallBurnsWinding } from './drive/stall-burns-winding';
 import { deadBandNarrow } from './loop/dead-band-narrow';
 import { gainNearLimit } from './loop/gain-near-limit';
 import { windingTooHot } from './motor/winding-too-hot';
@@ -56,6 +57,7 @@ export const powerRules: readonly Rule[] = [
   noMotorCurrentLimit,
   currentLimitTooLow,
   limitAboveMotor,
+  stallBurnsWinding,
   oneWayDrive,
   sensorlessHold,
   lostCommand,

@@ -26,11 +26,11 @@ export function powerSections(work: Work, train: TrainWork): DriveWork {
   const moved = motion(work, train);
   const motor = currents(work, train);
   power(work, train, motor);
-  heat(work, train, motor, moved);
+  const room = heat(work, train, motor, moved);
   const load = loads(work, train, motor, supplied);
   protection(work, load);
   limits(work, motor, supplied, load);
-  const drive = forced(work, train, motor, supplied);
+  const drive = forced(work, train, motor, supplied, room);
   moveCheck(work, train, drive, moved);
   envelope(work, train, motor, supplied, moved);
   travel(work);

@@ -102,6 +102,27 @@ describe('the winding in a hold', () => {
   });
 });
 
+describe('a stall at the drive’s limit', () => {
+  // independent: the winding stepped by small times against a case that stays as it is, at twice the copper loss.
+  it('takes the winding to its limit in the time that a small-step count gives', () => {
+    const w = worked(changed(swingArm, { 'motor.resistance': 100, 'drive.motorCurrentLimit': 69 }));
+    const I = 69 * (Math.sqrt(3) / 2);
+    const hot = (0.1 * (120 + 234.45)) / (20 + 234.45);
+    const left = w.check('motor.winding').capacity ?? Number.NaN;
+    let rise = 0;
+    let t = 0;
+    for (; rise < left; t += 1e-4) rise += ((2 * hot * I ** 2 - rise / 0.55) / 55) * 1e-4;
+    const figure = w.figure('drive.stallTime').value ?? Number.NaN;
+    expect(Math.abs(figure / t - 1)).toBeLessThan(0.002);
+  });
+
+  it('has no time where the winding settles below its limit first, and says why', () => {
+    const mild = worked(changed(swingArm, { 'drive.motorCurrentLimit': 12 })).figure('drive.stallTime');
+    expect(mild.value).toBeNull();
+    expect(mild.missing).toMatch(/does not reach its limit/);
+  });
+});
+
 describe('what is not entered', () => {
   it.each([
     ['motor.maxCurrent', 'motor.current'],

@@ -163,6 +163,14 @@ export const supplyAndDriveCases: readonly RuleCase[] = [
     class: 'major',
   },
   {
+    rule: 'stall-burns-winding',
+    title: '69 A of peak phase current into 100 mΩ burn in seconds; 40 A give the case time to warm',
+    fires: { 'motor.resistance': 100, 'drive.motorCurrentLimit': 69 },
+    quiet: { 'motor.resistance': 42, 'drive.motorCurrentLimit': 40 },
+    at: 'drive.stallTime',
+    class: 'major',
+  },
+  {
     rule: 'one-way-drive',
     title: 'a drive that turns one way',
     fires: { 'drive.direction': 'oneWay' },

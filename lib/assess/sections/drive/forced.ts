@@ -1,16 +1,29 @@
 // What drive and supply can force on the train at stall: judged on the unsafe side, without friction and cold.
 import { outputTorque } from '@/lib/calc/motion/inertia';
 import { currentAtPower } from '@/lib/calc/motor/power';
-import { airGapTorque, limitedStallTorque, stallCurrent, stallTorque } from '@/lib/calc/motor/torque';
+import {
+  airGapTorque,
+  holdCurrent,
+  limitedStallTorque,
+  stallCurrent,
+  stallTorque,
+} from '@/lib/calc/motor/torque';
 import { batteryPower } from '@/lib/calc/supply/duty';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
 import { addFigure, type DriveWork, type TrainWork, type Work } from '../../work';
 import { asDirect, type MotorWork } from '../motor/currents';
+import { addTimeToLimit, type HeatRoom } from '../motor/stall-time';
 import { missingVoltage, type Source } from '../supply/source';
 
 /** Works the torque that can be forced at stall and adds its figures. */
-export function forced(work: Work, train: TrainWork, motor: MotorWork, source: Source): DriveWork {
+export function forced(
+  work: Work,
+  train: TrainWork,
+  motor: MotorWork,
+  source: Source,
+  room: HeatRoom,
+): DriveWork {
   const stall = atStall(work, motor, source);
   const out =
     stall === null
@@ -47,6 +60,16 @@ export function forced(work: Work, train: TrainWork, motor: MotorWork, source: S
     better: 'less',
     missing: missingVoltage,
     headline: true,
+  });
+  const current =
+    stall === null
+      ? null
+      : work.sheet.work('drive', 'drive', holdCurrent, { T_m: stall, K_t: motor.torqueConstant }, 'I_stall');
+  addTimeToLimit(work, motor, room, current, {
+    key: 'drive.stallTime',
+    section: 'drive',
+    label: 'Time stalled at the drive’s limit until the winding’s limit',
+    as: 'stall',
   });
   return { stallTorque: stall, forced: out };
 }

@@ -6,33 +6,18 @@ import { copperLoss, dragLoss, standstillLoss } from '@/lib/calc/motor/losses';
 import { noLoadSpeed } from '@/lib/calc/motor/speed';
 import { dragTorque, holdCurrent, noLoadTorque } from '@/lib/calc/motor/torque';
 import { holdRise, riseLeft, windingTemperature } from '@/lib/calc/thermal/hold';
-import { timeToRise } from '@/lib/calc/thermal/one-node';
 import { windingRise } from '@/lib/calc/thermal/two-node';
-import {
-  estimatedCaseCapacity,
-  estimatedCaseToAmbient,
-  estimatedWindingCapacity,
-  estimatedWindingToCase,
-  type ThermalEstimate,
-  thermalEstimateSource,
-} from '@/lib/catalog/motor-thermal';
+import { thermalEstimateSource } from '@/lib/catalog/motor-thermal';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
 import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
 import type { MoveWork } from '../output/motion';
 import type { MotorWork } from './currents';
+import { addTimeToLimit, type HeatRoom } from './stall-time';
+import { type Thermal, thermalData } from './thermal-data';
 
-interface Thermal {
-  readonly R_wc: Traced;
-  readonly R_ca: Traced;
-  readonly C_w: Traced;
-  readonly C_c: Traced;
-  /** True when any of the four is guessed from the motor's mass. */
-  readonly guessed: boolean;
-}
-
-/** Works losses and temperatures of the winding, adds their figures and the check of the longest hold. */
-export function heat(work: Work, train: TrainWork, motor: MotorWork, move: MoveWork): void {
+/** Works losses and temperatures of the winding, adds their figures and the check of the longest hold. Returns what is left. */
+export function heat(work: Work, train: TrainWork, motor: MotorWork, move: MoveWork): HeatRoom {
   const thermal = thermalData(work);
   losses(work, train, motor);
   const { duty, motor: data } = work.design;
@@ -101,7 +86,14 @@ export function heat(work: Work, train: TrainWork, motor: MotorWork, move: MoveW
     torque: { at: duty.holdTorque, power: 2 },
     scatter: thermal.guessed ? { low: left.value / 2, high: left.value * 2 } : null,
   });
-  timeAtPeak(work, motor, thermal, left);
+  const room = { thermal, left };
+  addTimeToLimit(work, motor, room, motor.peak, {
+    key: 'motor.timeAtPeak',
+    section: 'motor',
+    label: 'Time at the peak torque, at rest, until the winding’s limit',
+    as: 'peak',
+  });
+  return room;
 }
 
 /** Mean rise that the moves leave in the winding, K: rests are taken as without load. */
@@ -180,48 +172,4 @@ function drag(work: Work, train: TrainWork, motor: MotorWork, U: Traced, K_v: Tr
   const omega = train.motorSpeed;
   const T_d = work.sheet.work('motor', 'motor', dragTorque, { T_0, s_v, omega, omega_0 });
   return work.sheet.work('motor', 'motor', dragLoss, { T_d, omega });
-}
-
-function timeAtPeak(work: Work, motor: MotorWork, thermal: Thermal, left: Traced): void {
-  const P = work.sheet.work(
-    'motor',
-    'motor',
-    standstillLoss,
-    { R: motor.hotResistance, I: motor.peak },
-    'P_peak',
-  );
-  const reached = P.value * thermal.R_wc.value > left.value;
-  addFigure(work, {
-    key: 'motor.timeAtPeak',
-    section: 'motor',
-    label: 'Time at the peak torque, at rest, until the winding’s limit',
-    symbol: 't_lim',
-    unit: 's',
-    value: reached
-      ? work.sheet.work('motor', 'motor', timeToRise, {
-          R_th: thermal.R_wc,
-          C_th: thermal.C_w,
-          dtheta: left,
-          P,
-        })
-      : null,
-    better: 'more',
-    missing: 'The winding does not reach its limit before the case has warmed as well.',
-  });
-}
-
-function thermalData(work: Work): Thermal {
-  const { windingToCase, caseToAmbient, windingCapacity, caseCapacity, mass } = work.design.motor;
-  const guess = (name: string, of: (mass: number) => ThermalEstimate): Traced => ({
-    value: of(mass.value).value,
-    from: `catalog:motor-thermal.${name}`,
-  });
-  return {
-    R_wc: windingToCase ?? guess('windingToCase', estimatedWindingToCase),
-    R_ca: caseToAmbient ?? guess('caseToAmbient', estimatedCaseToAmbient),
-    C_w: windingCapacity ?? guess('windingCapacity', estimatedWindingCapacity),
-    C_c: caseCapacity ?? guess('caseCapacity', estimatedCaseCapacity),
-    guessed:
-      windingToCase === null || caseToAmbient === null || windingCapacity === null || caseCapacity === null,
-  };
 }
