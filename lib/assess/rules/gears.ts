@@ -4,6 +4,7 @@ import { dutyProfile } from './duty/profile';
 import type { Rule } from './rule';
 import { contactRatio } from './teeth/contact-ratio';
 import { dryPair } from './teeth/dry-pair';
+import { fastTeeth } from './teeth/fast-teeth';
 import { fewTeeth } from './teeth/few-teeth';
 import { interference } from './teeth/interference';
 import { layers } from './teeth/layers';
@@ -41,6 +42,7 @@ export const gearRules: readonly Rule[] = [
   solidTeeth,
   smallModule,
   dryPair,
+  fastTeeth,
   overlap,
   wideFace,
 ];

@@ -216,4 +216,12 @@ export const gearCases: readonly RuleCase[] = [
     at: `${k1}.faceWidth`,
     class: 'minor',
   },
+  {
+    rule: 'fast-teeth',
+    title: 'a pitch line of 0.2256 m/s at 120°/s comes to 5 m/s at 2660°/s',
+    fires: { 'duty.outputSpeed': 2680 },
+    quiet: { 'duty.outputSpeed': 2640 },
+    at: `${k1}.pitchLineVelocity`,
+    class: 'minor',
+  },
 ];

@@ -67,7 +67,6 @@ export function flankPressureOf(
     : sheet.work('gears', g.at, flankPressure, { ...common, K_H: K_A });
 }
 
-/** Moduli at 23 °C: a warm tooth is softer and its pressure lower, so this lies on the safe side. */
 function elasticity(work: Work, at: string, pinion: GearMaterial, wheel: GearMaterial): Traced | string {
   const nu1 = property(pinion.key, 'poisson');
   const nu2 = property(wheel.key, 'poisson');
@@ -75,12 +74,15 @@ function elasticity(work: Work, at: string, pinion: GearMaterial, wheel: GearMat
   if (wheel.modulus === undefined) return lacking(wheel, 'E_xy');
   if (nu1 === undefined) return lacking(pinion, 'poisson');
   if (nu2 === undefined) return lacking(wheel, 'poisson');
-  return work.sheet.work('gears', at, elasticityFactor, {
+  const inputs = {
     E_1: catalogued(pinion.modulus),
     nu_1: catalogued(nu1),
     E_2: catalogued(wheel.modulus),
     nu_2: catalogued(nu2),
-  });
+  };
+  const note =
+    'Moduli at 23 °C: a warm tooth is softer and its pressure lower, so this lies on the safe side.';
+  return work.sheet.work('gears', at, elasticityFactor, inputs, 'Z_E', note);
 }
 
 const tabulated = practice(1e6, 'cycles for which the catalogue gives the pressure');

@@ -94,10 +94,13 @@ function gearLoad(work: Work, at: string, shaft: Shaft, { moves }: DutyWork): Ge
   const cycles =
     moves === null
       ? null
-      : work.sheet.work('gears', at, toothPasses, {
-          N_moves: moves,
-          phi_move: work.design.duty.moveAngle,
-          i_out: shaft.turns,
-        });
+      : work.sheet.work(
+          'gears',
+          at,
+          toothPasses,
+          { N_moves: moves, phi_move: work.design.duty.moveAngle, i_out: shaft.turns },
+          'N_L',
+          'Every move loads every tooth that it reaches; moves there and back are counted on the same flank.',
+        );
   return { torquePeak: shaft.peak, torqueHold: shaft.hold, speed: shaft.speed, cycles };
 }

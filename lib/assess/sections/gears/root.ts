@@ -78,6 +78,7 @@ function rootStressOf(
   const K_A = work.design.duty.shockFactor;
   const common = { b: g.stage.faceWidth, m_n: g.stage.module, ...form, ...shares };
   const metals = material.kind === 'metal' && mate.kind === 'metal';
+  const note = 'Load at the tip of one tooth, shared by the contact ratio; friction is not credited.';
   const stress = (F_t: Traced, K: Traced, as: string) =>
     metals
       ? work.sheet.work(
@@ -93,8 +94,9 @@ function rootStressOf(
             K_Falpha: metalLoad.sharing,
           },
           as,
+          note,
         )
-      : work.sheet.work('gears', at, rootStress, { K_F: K, F_t, ...common }, as);
+      : work.sheet.work('gears', at, rootStress, { K_F: K, F_t, ...common }, as, note);
   return {
     peak: stress(load.forcePeak, K_A, 'sigma_F.peak'),
     hold: stress(load.forceHold, unshocked, 'sigma_F.hold'),
