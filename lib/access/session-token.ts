@@ -56,6 +56,15 @@ export function authOptions(
     cookies: { sessionToken: sessionCookie(secure) },
     session: { strategy: 'jwt', maxAge: sessionSeconds, updateAge: sessionSeconds },
     pages: { signIn: '/sign-in' },
+    logger: {
+      // A cookie that cannot be read means “not signed in”; a line for each would let anyone fill the log.
+      error: (code) => {
+        if (code !== 'JWT_SESSION_ERROR')
+          console.error(JSON.stringify({ at: new Date().toISOString(), code }));
+      },
+      warn: () => {},
+      debug: () => {},
+    },
     providers: [
       {
         id: 'credentials',
