@@ -25,6 +25,7 @@ const changed: ChangedCheck = {
     section: 'gears',
     label: 'Stage 3 pinion',
     required: 1.5,
+    requiredBefore: 1.5,
     factorBefore: 1.73,
     factorAfter: 1.36,
   },

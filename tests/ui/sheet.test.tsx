@@ -161,6 +161,10 @@ describe('a plot', () => {
     expect(html.match(/<caption/g)).toHaveLength(2);
   });
 
+  it('letters its marks and says them in words with their numbers', () => {
+    expect(words(<CurvePlot curve={curve} />)).toMatch(/\+ a duty: 45\.0 ?N·m at 47\.7 ?rpm/);
+  });
+
   it('says so when there is nothing to draw', () => {
     expect(words(<CurvePlot curve={{ ...curve, lines: [{ label: 'x', points: [] }] }} />)).toContain(
       'not assessed',

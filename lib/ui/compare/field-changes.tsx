@@ -2,6 +2,7 @@
 import type { ReactNode } from 'react';
 import type { ChangedField } from '@/lib/compare/comparison';
 import type { StageChange } from '@/lib/design/align';
+import { airy } from '../marks/airy';
 import { Cloud } from '../marks/cloud';
 import { RevisionTriangle } from '../marks/revision-triangle';
 import { RuledTable } from '../table/ruled-table';
@@ -47,10 +48,10 @@ export function FieldChanges({ fields, stages, before, after, letter, consequenc
             id: `change-${f.path}`,
             cells: [
               <FieldName key="name" field={f} />,
-              <span key="before">{f.before}</span>,
+              <span key="before">{airy(f.before)}</span>,
               <span key="after" className="change-new">
                 <RevisionTriangle letter={letter ?? '*'} what="changed to" />
-                <Cloud>{f.after}</Cloud>
+                <Cloud>{airy(f.after)}</Cloud>
               </span>,
               ...(consequence === undefined ? [] : [consequence(f)]),
             ],

@@ -1,6 +1,7 @@
 // Findings that the changes raised, cleared or reworded.
 import type { Comparison } from '@/lib/compare/comparison';
 import { FindingList } from '../findings/finding-list';
+import { airy } from '../marks/airy';
 
 /** Raised first; cleared ones are struck. */
 export function FindingChanges({
@@ -23,7 +24,9 @@ export function FindingChanges({
           <FindingList
             findings={restated.map((r) => r.after)}
             under={(f) => (
-              <p className="hush">Before: {restated.find((r) => r.after.key === f.key)?.before.text}</p>
+              <p className="hush">
+                Before: {airy(restated.find((r) => r.after.key === f.key)?.before.text ?? '')}
+              </p>
             )}
           />
         </section>
@@ -34,7 +37,7 @@ export function FindingChanges({
           <ul className="cleared">
             {cleared.map((f) => (
               <li key={f.key}>
-                <span className="finding-class">{f.class}</span> <del>{f.text}</del>
+                <span className="finding-class">{f.class}</span> <del>{airy(f.text)}</del>
               </li>
             ))}
           </ul>

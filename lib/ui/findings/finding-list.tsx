@@ -3,6 +3,7 @@ import type { ReactNode } from 'react';
 import type { Finding, FindingClass } from '@/lib/assess/assessment';
 import { Pins } from '../checks/pins';
 import type { RemarkPin } from '../checks/remark-pin';
+import { airy } from '../marks/airy';
 
 interface FindingListProps {
   readonly findings: readonly Finding[];
@@ -24,13 +25,13 @@ export function FindingList({ findings, pins, under, none = 'No rule fired.' }: 
       {sorted.map((f) => (
         <li key={f.key} id={`finding-${f.key}`} className="finding" data-class={f.class}>
           <p>
-            <strong className="finding-class">{f.class}</strong> {f.text}
+            <strong className="finding-class">{f.class}</strong> {airy(f.text)}
             <Pins pins={pins} at={f.key} />
           </p>
-          <p className="finding-advice">{f.advice}</p>
+          <p className="finding-advice">{airy(f.advice)}</p>
           <details>
             <summary>why, and by which rule</summary>
-            <p className="hush">{f.reason}</p>
+            <p className="hush">{airy(f.reason)}</p>
             <p className="hush">Source: {f.source}</p>
           </details>
           {under?.(f)}

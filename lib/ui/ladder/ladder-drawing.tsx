@@ -15,7 +15,7 @@ export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) 
     >
       <path className="line-grid" d={paper(l)} />
       {l.hatch === null ? null : (
-        <path className="line-hatch" d={hatching(l.hatch.from, l.plotTop, l.hatch.to, l.axisY, 9)} />
+        <path className="line-hatch" d={hatching(l.hatch.from, l.plotTop, l.hatch.to, l.axisY, 10)} />
       )}
       {l.tops.map((t) => (
         <path

@@ -2,7 +2,7 @@
 
 import type { Curve } from '@/lib/assess/assessment';
 import { unitOf } from '@/lib/quantity/units';
-import type { PlotLayout } from './layout';
+import { type PlotLayout, sample } from './layout';
 
 interface CurveDrawingProps {
   readonly curve: Curve;
@@ -42,20 +42,21 @@ export function CurveDrawing({ curve, layout: l, form }: CurveDrawingProps) {
       ))}
       {form === 'wide'
         ? l.lines.map((line, i) => (
-            <text
-              key={line.label.text}
-              className={`plot-text plot-text-${i % 5}`}
-              x={line.label.x}
-              y={line.label.y}
-            >
-              {line.label.text}
-            </text>
+            <g key={line.label.text}>
+              <path
+                className={`plot-line plot-line-${i % 5}`}
+                d={`M${line.label.x - sample - 7} ${line.label.y - 4.5}h${sample}`}
+              />
+              <text className={`plot-text plot-text-${i % 5}`} x={line.label.x} y={line.label.y}>
+                {line.label.text}
+              </text>
+            </g>
           ))
         : null}
       {l.marks.map((m) => (
         <g key={m.label.text}>
           <path className="plot-mark" d={`M${m.x - 6} ${m.y}h12M${m.x} ${m.y - 6}v12`} />
-          <text className="plot-mark-text plot-halo" x={m.label.x} y={m.label.y}>
+          <text className="plot-mark-text plot-halo" x={m.label.x} y={m.label.y} textAnchor="middle">
             {m.label.text}
           </text>
         </g>

@@ -5,7 +5,7 @@ import { unitOf } from '@/lib/quantity/units';
 import { Quantity } from '../marks/quantity';
 import { RuledTable } from '../table/ruled-table';
 import { axisWords, CurveDrawing } from './curve-drawing';
-import { plotLayout } from './layout';
+import { markLetter, plotLayout } from './layout';
 
 /** How many rows of numbers the folded table shows at most. */
 const mostRows = 24;
@@ -31,6 +31,16 @@ export function CurvePlot({ curve }: { readonly curve: Curve }) {
           </li>
         ))}
       </ul>
+      {curve.marks.length === 0 ? null : (
+        <ul className="drawing-key">
+          {curve.marks.map((m, i) => (
+            <li key={m.label}>
+              <b className="warn">+ {markLetter(i)}</b> {m.label}: <Quantity si={m.y} unit={curve.yUnit} /> at{' '}
+              <Quantity si={m.x} unit={curve.xUnit} />
+            </li>
+          ))}
+        </ul>
+      )}
       <details>
         <summary>the numbers</summary>
         {curve.lines.map((line) => (

@@ -21,10 +21,13 @@ export interface PlotLayout {
   readonly xTicks: readonly { readonly at: number; readonly text: string }[];
   readonly yTicks: readonly { readonly at: number; readonly text: string }[];
   readonly lines: readonly { readonly label: PlotLabel; readonly path: string }[];
+  /** Marks lettered a, b, c …; their words stand in the key below. */
   readonly marks: readonly { readonly label: PlotLabel; readonly x: number; readonly y: number }[];
 }
 
-const labelHeight = 15;
+const labelHeight = 16;
+/** Length of the sample of a line before its label. */
+export const sample = 26;
 
 /** Lays a curve out at a width; `narrow` leaves no column for the labels, which then stand in a key below. */
 export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
@@ -33,7 +36,7 @@ export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
   const width = form === 'wide' ? 760 : 360;
   const height = form === 'wide' ? 360 : 270;
   const left = 50;
-  const right = form === 'wide' ? width - Math.min(200, widest) - 18 : width - 12;
+  const right = form === 'wide' ? width - Math.min(220, widest) - sample - 26 : width - 12;
   const top = 28;
   const bottom = height - 46;
   const all = [...shown.lines.flat(), ...shown.marks];
@@ -65,12 +68,9 @@ export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
     yTicks: y.ticks,
     lines: shown.lines.map((points, i) => ({
       path: points.map((p, k) => `${k === 0 ? 'M' : 'L'}${place(p)}`).join(''),
-      label: { text: ends[i]?.text ?? '', x: right + 9, y: spread[i] ?? 0 },
+      label: { text: ends[i]?.text ?? '', x: right + sample + 18, y: spread[i] ?? 0 },
     })),
-    marks: shown.marks.map((m, i) => {
-      const at = { x: x.scale(m.x), y: y.scale(m.y) };
-      return { ...at, label: markLabel(curve.marks[i]?.label ?? '', at, left, right, top) };
-    }),
+    marks: letteredMarks(shown.marks.map((m) => ({ x: x.scale(m.x), y: y.scale(m.y) }))),
   };
 }
 
@@ -110,15 +110,28 @@ function spreadOut(wanted: readonly number[], top: number, bottom: number): numb
   return order.toSorted((a, b) => a.i - b.i).map((label) => label.y);
 }
 
-function markLabel(
-  text: string,
-  at: { readonly x: number; readonly y: number },
-  left: number,
-  right: number,
-  top: number,
-): PlotLabel {
-  const width = textWidth(text, 13);
-  const x = at.x + 10 + width <= right ? at.x + 10 : Math.max(left + 4, at.x - 10 - width);
-  const y = at.y - 9 > top + 8 ? at.y - 9 : at.y + 19;
-  return { text, x, y };
+/** Letters beside the crosses, each at the first of four places that is free of other letters and crosses. */
+function letteredMarks(places: readonly CurvePoint[]): PlotLayout['marks'] {
+  const taken: CurvePoint[] = [...places];
+  return places.map((at, i) => {
+    const spots = [
+      [12, -7],
+      [12, 15],
+      [-12, -7],
+      [-12, 15],
+      [26, 4],
+      [26, -18],
+    ] as const;
+    const free = spots.find(([dx, dy]) =>
+      taken.every((t) => t === at || Math.abs(t.x - at.x - dx) > 11 || Math.abs(t.y - at.y - dy + 5) > 12),
+    );
+    const [dx, dy] = free ?? spots[0];
+    taken.push({ x: at.x + dx, y: at.y + dy - 5 });
+    return { ...at, label: { text: markLetter(i), x: at.x + dx, y: at.y + dy } };
+  });
+}
+
+/** a, b, c … for marks. */
+export function markLetter(index: number): string {
+  return String.fromCharCode(97 + (index % 26));
 }

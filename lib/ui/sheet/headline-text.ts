@@ -11,7 +11,7 @@ export interface Piece {
 
 const givesWay: Readonly<Record<Mode, string>> = {
   peak: 'breaks first',
-  life: 'wears through its life first',
+  life: 'gives out first over the life asked',
   heat: 'overheats first',
   current: 'reaches its current limit first',
   voltage: 'reaches its voltage limit first',
