@@ -71,6 +71,15 @@ function Contents({ view }: { readonly view: HandbookView }) {
           </details>
         </MarginBlock>
       ))}
+      <MarginBlock title="Method">
+        <ul className="plain-list">
+          {view.log.map((entry) => (
+            <li key={entry.version}>
+              {entry.version}, {entry.date}: {entry.moved}
+            </li>
+          ))}
+        </ul>
+      </MarginBlock>
       <Caution>
         <p>
           Standards are cited as they were remembered or read, and say which. For work that the law regulates,

@@ -7,9 +7,7 @@ interface HandClamp {
   readonly high: number;
 }
 
-/** The words that stand beside these forces. */
-export const handClampSource = 'Common practice, no source';
-
+/** Common practice, no source. */
 export const handClamps = {
   bar: { label: 'One-hand bar clamp', low: 500, high: 1500 },
   lightF: { label: 'Light F clamp', low: 1000, high: 2500 },

@@ -13,10 +13,7 @@ interface BodyRegion {
   readonly transientFactor: 0 | 2;
 }
 
-/** The words that stand beside these limits. */
-export const bodyRegionSource =
-  'ISO/TS 15066:2016 Annex A, tables A.2 to A.4, from memory. Web pages that halve the table exist: read the standard before relying on it.';
-
+/** ISO/TS 15066:2016 Annex A, tables A.2 to A.4, from memory. Web pages that halve the table exist: read the standard before relying on it. */
 export const bodyRegions = {
   skull: { label: 'Skull and forehead', force: 130, stiffness: 150e3, mass: undefined, transientFactor: 0 },
   face: { label: 'Face', force: 65, stiffness: 75e3, mass: undefined, transientFactor: 0 },

@@ -18,12 +18,3 @@ export const copper = {
   /** kg/m³. */
   density: { value: 8960, unit: 'kg/m^3', source: 'Handbook value, from memory' },
 } as const;
-
-/** Reversible change of flux, and so of the torque constant, with magnet temperature. */
-export const neodymiumFlux = {
-  value: -0.0011,
-  low: -0.0012,
-  high: -0.0009,
-  unit: '1/K',
-  source: 'Magnet makers’ tables, from memory',
-} as const;

@@ -10,10 +10,12 @@ export interface RequiredFactor {
   readonly harmCondition?: string;
 }
 
-/** The words that stand beside every factor of this table. */
-export const safetyFactorSource =
-  'Common practice and judgement, no standard. On mean strength after temperature, moisture and layer factors; agrees with a log-normal estimate at 99.9 % with load CV 0.15 and model CV 0.25 (2.6 in the layers, 3.2 to 3.6 across, 2.9 fatigue, 2.9 inserts, 2.5 machined). A maker’s guide to nylon reports 3 to 8 on yield as usual.';
-
+/**
+ * Common practice and judgement, no standard. On mean strength after temperature, moisture and layer
+ * factors; agrees with a log-normal estimate at 99.9 % with load CV 0.15 and model CV 0.25 (2.6 in the
+ * layers, 3.2 to 3.6 across, 2.9 fatigue, 2.9 inserts, 2.5 machined). A maker’s guide to nylon reports 3 to
+ * 8 on yield as usual.
+ */
 export const safetyFactors = {
   staticInLayers: { label: 'Static, load in the layers', harmless: 2.5, harm: 4 },
   staticAcrossLayers: {

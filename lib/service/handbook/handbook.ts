@@ -6,17 +6,19 @@ import {
   type MaterialSheet,
   materialSheets,
 } from '@/lib/assess/library';
-import { methodVersion } from '@/lib/assess/method';
+import { methodLog, methodVersion } from '@/lib/assess/method';
 
 export interface HandbookView {
   readonly method: string;
+  /** What each version of the method moved, newest first. */
+  readonly log: typeof methodLog;
   readonly shelves: readonly FormulaShelf[];
   readonly materials: readonly MaterialSheet[];
 }
 
 /** Formulas and materials of the present method. */
 export function handbook(): HandbookView {
-  return { method: methodVersion, shelves: formulaShelves(), materials: materialSheets() };
+  return { method: methodVersion, log: methodLog, shelves: formulaShelves(), materials: materialSheets() };
 }
 
 /** Formulas by key, for the worked sheet. */

@@ -1,4 +1,4 @@
-// A choice from a closed list, yes or no, and a box to tick.
+// A choice from a closed list, and yes or no.
 import type { ComponentProps } from 'react';
 import { FieldError, FieldFrame, FieldHelp, type FieldWords, fieldId, inputAttributes } from './field-frame';
 
@@ -64,23 +64,5 @@ export function YesNo(props: FieldWords & RadioProps & { readonly chosen?: boole
       <FieldError id={id} error={error} />
       <FieldHelp id={id} help={help} />
     </fieldset>
-  );
-}
-
-type TickProps = Omit<ComponentProps<'input'>, 'id' | 'name' | 'className' | 'style' | 'type'>;
-
-/** A box to tick, its label after it. */
-export function Tick({ label, name, symbol: _symbol, help, error, ...tick }: FieldWords & TickProps) {
-  const words = { label, name, help, error };
-  const id = fieldId(name);
-  return (
-    <div className="field" data-error={error === undefined ? undefined : true}>
-      <label className="tick">
-        <input type="checkbox" {...tick} {...inputAttributes(words)} />
-        <span>{label}</span>
-      </label>
-      <FieldError id={id} error={error} />
-      <FieldHelp id={id} help={help} />
-    </div>
   );
 }
