@@ -10,6 +10,7 @@ import { MarginBlock } from '@/lib/ui/sheet/margin-block';
 import { PlainTitle } from '@/lib/ui/sheet/plain-title';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { View } from '@/lib/ui/sheet/view';
+import { RuledTable } from '@/lib/ui/table/ruled-table';
 
 export const metadata: Metadata = { title: 'Handbook' };
 
@@ -31,6 +32,17 @@ export default function HandbookPage() {
             ))}
           </View>
         ))}
+        <View letter={letters[view.shelves.length] ?? ''} title="Rules" id="rules">
+          <RuledTable
+            caption="Rules that raise findings"
+            columns={[{ label: 'Rule' }, { label: 'Class' }, { label: 'Why' }, { label: 'Source' }]}
+            rows={view.rules.map((r) => ({
+              key: r.key,
+              id: `rule-${r.key}`,
+              cells: [r.label, r.class, r.reason, r.source],
+            }))}
+          />
+        </View>
       </Sheet>
     </PageFrame>
   );
@@ -45,6 +57,7 @@ function HandbookTitle({ view }: { readonly view: HandbookView }) {
       cells={[
         { label: 'Method', content: view.method },
         { label: 'Formulas', content: String(count) },
+        { label: 'Rules', content: <a href="#rules">{view.rules.length} with reasons</a> },
         {
           label: 'Materials',
           content: <Link href={addresses.materials}>{view.materials.length} with sources</Link>,

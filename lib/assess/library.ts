@@ -4,6 +4,8 @@ import { formulaByKey, formulasByShelf, type Shelf } from '@/lib/calc/registry';
 import { materials } from '@/lib/catalog/materials/materials';
 import { materialProperties } from '@/lib/catalog/materials/properties';
 import type { CatalogValue } from '@/lib/catalog/value';
+import { rules } from './rules/registry';
+import type { Rule } from './rules/rule';
 
 const shelfLabels: Readonly<Record<Shelf, string>> = {
   gears: 'Gears',
@@ -48,4 +50,12 @@ export function materialSheets(): MaterialSheet[] {
     name: m.name,
     rows: [...m.properties].map(([name, value]) => ({ label: materialProperties[name].label, value })),
   }));
+}
+
+/** A rule as readers see it, without its judgement. */
+export type RuleEntry = Pick<Rule, 'key' | 'label' | 'class' | 'reason' | 'source'>;
+
+/** Every rule in the order of the power flow. */
+export function ruleEntries(): readonly RuleEntry[] {
+  return rules;
 }

@@ -5,6 +5,8 @@ import {
   formulas,
   type MaterialSheet,
   materialSheets,
+  type RuleEntry,
+  ruleEntries,
 } from '@/lib/assess/library';
 import { methodLog, methodVersion } from '@/lib/assess/method';
 
@@ -14,11 +16,18 @@ export interface HandbookView {
   readonly log: typeof methodLog;
   readonly shelves: readonly FormulaShelf[];
   readonly materials: readonly MaterialSheet[];
+  readonly rules: readonly RuleEntry[];
 }
 
 /** Formulas and materials of the present method. */
 export function handbook(): HandbookView {
-  return { method: methodVersion, log: methodLog, shelves: formulaShelves(), materials: materialSheets() };
+  return {
+    method: methodVersion,
+    log: methodLog,
+    shelves: formulaShelves(),
+    materials: materialSheets(),
+    rules: ruleEntries(),
+  };
 }
 
 /** Formulas by key, for the worked sheet. */
