@@ -22,6 +22,8 @@ export const paces = {
   invitation: { free: 20, first: 2, longest: 300 },
   // Each invitation written counts, so that a club cannot be used to send mail in bulk.
   inviting: { free: 30, first: 10, longest: 600 },
+  // Remarks by person: fast enough for the busiest review, too slow to fill the record by a script.
+  remark: { free: 200, first: 1, longest: 30 },
   // Passwords at signing, by person: they are signed in already, so nobody else can use it up.
   signing: { free: 5, first: 2, longest: 300 },
 } as const satisfies Record<string, Pace>;
@@ -32,6 +34,14 @@ export type PaceKey = keyof typeof paces;
 export function waitAfter(failures: number, pace: Pace): number {
   if (failures <= pace.free) return 0;
   return Math.min(pace.longest, pace.first * 2 ** (failures - pace.free - 1));
+}
+
+/** The waits after the first, second, third … attempt, up to where they no longer grow; in seconds. */
+export function waitsOf(pace: Pace): number[] {
+  const waits: number[] = [];
+  do waits.push(waitAfter(waits.length + 1, pace));
+  while (waits.at(-1) !== pace.longest);
+  return waits;
 }
 
 /** What attempts have in common, as a hash: the table of attempts holds no addresses and no names. */

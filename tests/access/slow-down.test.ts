@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { attemptKey, paces, waitAfter } from '@/lib/access/slow-down';
+import { attemptKey, paces, waitAfter, waitsOf } from '@/lib/access/slow-down';
 
 describe('slowing down', () => {
   it('forgives the first mistakes, then doubles the wait', () => {
     const waits = [1, 5, 6, 7, 8, 9].map((n) => waitAfter(n, paces.account));
     expect(waits).toEqual([0, 0, 2, 4, 8, 16]);
+  });
+
+  it('lists its waits up to the longest', () => {
+    expect(waitsOf({ free: 2, first: 3, longest: 20 })).toEqual([0, 0, 3, 6, 12, 20]);
   });
 
   it('never locks anyone out: the wait ends', () => {

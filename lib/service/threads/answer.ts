@@ -9,6 +9,7 @@ import { change } from '../change';
 import type { Contract } from '../contract';
 import * as inputs from '../inputs/review';
 import { done, refused } from '../result';
+import { rationed } from '../sign-in/slowed';
 import { type DesignContext, partCase } from '../use-case';
 
 interface Answer {
@@ -44,7 +45,11 @@ export const reopenThread: Contract['reopenThread'] = partCase(
 
 type Act = 'replied' | 'resolved' | 'reopened';
 
-function answer({ viewer, design, role }: DesignContext, input: Answer, act: Act) {
+function answer(context: DesignContext, input: Answer, act: Act) {
+  return rationed({ pace: 'remark', parts: [context.viewer.userId] }, () => kept(context, input, act));
+}
+
+function kept({ viewer, design, role }: DesignContext, input: Answer, act: Act) {
   return change(async (tx) => {
     const thread = await lockThread(tx, design.designId, input.threadId);
     if (thread === null) return refused('thread.notFound');

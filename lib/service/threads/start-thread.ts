@@ -8,6 +8,7 @@ import { change } from '../change';
 import type { Contract } from '../contract';
 import * as inputs from '../inputs/review';
 import { done, refused } from '../result';
+import { rationed } from '../sign-in/slowed';
 import { designCase } from '../use-case';
 import { anchorLabel } from './anchors';
 
@@ -20,30 +21,32 @@ export const startThread: Contract['startThread'] = designCase(
     if (revision === null || assessment === null) return refused('revision.notFound');
     const label = anchorLabel(input.anchor, revision.document, assessment.result);
     if (label === null) return refused('thread.anchor');
-    return change(async (tx) => {
-      const number = (await lockDesign(tx, design.designId)).threadCount + 1;
-      const thread = await createThread(
-        tx,
-        number,
-        {
-          designId: design.designId,
-          revisionId: revision.id,
-          anchorKind: input.anchor.kind,
-          anchorPath: input.anchor.path,
-          anchorLabel: label,
-          openedById: viewer.userId,
-          openedAt: new Date(),
-        },
-        input.text,
-      );
-      await appendEvent(tx, {
-        clubId: design.clubId,
-        actorId: viewer.userId,
-        kind: 'thread.opened',
-        subject: `${design.number} ${input.letter}`,
-        data: { thread: number, anchor: `${input.anchor.kind}:${input.anchor.path}`, text: input.text },
-      });
-      return done({ threadId: thread.id, number });
-    });
+    return rationed({ pace: 'remark', parts: [viewer.userId] }, () =>
+      change(async (tx) => {
+        const number = (await lockDesign(tx, design.designId)).threadCount + 1;
+        const thread = await createThread(
+          tx,
+          number,
+          {
+            designId: design.designId,
+            revisionId: revision.id,
+            anchorKind: input.anchor.kind,
+            anchorPath: input.anchor.path,
+            anchorLabel: label,
+            openedById: viewer.userId,
+            openedAt: new Date(),
+          },
+          input.text,
+        );
+        await appendEvent(tx, {
+          clubId: design.clubId,
+          actorId: viewer.userId,
+          kind: 'thread.opened',
+          subject: `${design.number} ${input.letter}`,
+          data: { thread: number, anchor: `${input.anchor.kind}:${input.anchor.path}`, text: input.text },
+        });
+        return done({ threadId: thread.id, number });
+      }),
+    );
   },
 );

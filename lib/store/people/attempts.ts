@@ -1,32 +1,42 @@
-// Failed attempts by key, in the database, so that every process of the service counts together.
+// Attempts by key, in the database, so that every process of the service counts together.
 import type { Database } from '../database';
 
-/** Until when attempts with any of these keys are refused; null when none is. */
-export async function refusedUntil(db: Database, keys: readonly string[]): Promise<Date | null> {
-  const rows = await db.$queryRaw<{ until: Date | null }[]>`
-    SELECT max(until) AS until FROM attempt WHERE key = ANY(${[...keys]}) AND until > now()`;
-  return rows[0]?.until ?? null;
+export interface Waits {
+  /** Seconds to wait after each attempt: the first element after the first one, and so on; the last for all beyond. */
+  readonly seconds: readonly number[];
+  /** After this long without an attempt the count starts anew, in seconds. */
+  readonly forgottenAfter: number;
 }
 
-/** Counts one more failure and gives the count; one older than `forgottenAfter` seconds starts anew. */
-export async function countFailure(db: Database, key: string, forgottenAfter: number): Promise<number> {
-  const rows = await db.$queryRaw<{ failures: number }[]>`
-    INSERT INTO attempt (key, failures, until, updated_at) VALUES (${key}, 1, now(), now())
+/**
+ * Counts an attempt before it is made, so that a burst at one moment is held back as a row of single ones is. Gives null
+ * when it may be made, or the moment until which it may not; a refused attempt is not counted.
+ */
+export async function beginAttempt(db: Database, key: string, waits: Waits): Promise<Date | null> {
+  const seconds = [...waits.seconds];
+  const counted = await db.$queryRaw<unknown[]>`
+    INSERT INTO attempt AS a (key, failures, until, updated_at)
+    VALUES (${key}, 1, now() + make_interval(secs => (${seconds}::float8[])[1]), now())
     ON CONFLICT (key) DO UPDATE SET
-      failures = CASE WHEN attempt.updated_at < now() - make_interval(secs => ${forgottenAfter}::float8) THEN 1
-        ELSE attempt.failures + 1 END,
+      failures = CASE WHEN a.updated_at < now() - make_interval(secs => ${waits.forgottenAfter}::float8)
+        THEN 1 ELSE a.failures + 1 END,
+      until = now() + make_interval(secs => (${seconds}::float8[])[
+        CASE WHEN a.updated_at < now() - make_interval(secs => ${waits.forgottenAfter}::float8)
+        THEN 1 ELSE least(a.failures + 1, ${seconds.length}::int) END]),
       updated_at = now()
-    RETURNING failures`;
-  return rows[0]?.failures ?? 1;
-}
-
-/** Refuses further attempts for some seconds. */
-export async function refuseFor(db: Database, key: string, seconds: number): Promise<void> {
-  await db.$executeRaw`
-    UPDATE attempt SET until = now() + make_interval(secs => ${seconds}::float8) WHERE key = ${key}`;
+    WHERE a.until <= now()
+    RETURNING a.key`;
+  if (counted.length > 0) return null;
+  const rows = await db.$queryRaw<{ until: Date }[]>`SELECT until FROM attempt WHERE key = ${key}`;
+  return rows[0]?.until ?? new Date();
 }
 
 /** Forgets a key after a success, and whatever is older than a day. */
 export async function forgetAttempts(db: Database, key: string): Promise<void> {
   await db.$executeRaw`DELETE FROM attempt WHERE key = ${key} OR updated_at < now() - interval '1 day'`;
+}
+
+/** Takes the count of one attempt back, because it was no failure; a wait that runs goes on. */
+export async function uncountAttempt(db: Database, key: string): Promise<void> {
+  await db.$executeRaw`UPDATE attempt SET failures = greatest(0, failures - 1) WHERE key = ${key}`;
 }

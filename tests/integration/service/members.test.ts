@@ -48,6 +48,26 @@ describe('signing in', () => {
     expect((await signIn({ email, password, address })).ok).toBe(true);
   });
 
+  it('is slowed down for a guesser who tries twenty at one moment', async () => {
+    const from = '198.51.100.9';
+    const tries = Array.from({ length: 20 }, (_, i) =>
+      signIn({ email, password: `guess ${i}`, address: from }),
+    );
+    const codes = (await Promise.all(tries)).map(codeOf);
+    // Five are free and the sixth starts the wait.
+    expect(codes.filter((c) => c === 'signin.refused')).toHaveLength(6);
+    expect(codes.filter((c) => c === 'rate.limited')).toHaveLength(14);
+  });
+
+  it('forgets mistyped passwords after the right one', async () => {
+    const from = '198.51.100.10';
+    for (let round = 0; round < 3; round++) {
+      for (let i = 0; i < 4; i++)
+        expect(codeOf(await signIn({ email, password: `typo ${i}`, address: from }))).toBe('signin.refused');
+      must(await signIn({ email, password, address: from }));
+    }
+  });
+
   it('slows down one address that tries one password on everyone', async () => {
     const from = '198.51.100.8';
     const codes = [];
