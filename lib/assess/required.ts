@@ -58,12 +58,22 @@ export function requiredSustained(consequence: Consequence): Required {
   return fromTable('sustained', consequence);
 }
 
-/** For the flank, on pressure: pressure grows with the root of the load, so plastics take the root of the fatigue factor. */
+/**
+ * For the flank, on pressure: pressure grows with the root of the load, so plastics take the root of the fatigue factor.
+ * The values of prints have no published basis: they rank designs, and no factor on them would prove one.
+ */
 export function requiredFlank(kind: MaterialKind, consequence: Consequence): Required {
   if (kind === 'metal') return forMetal('flank', consequence);
+  if (kind === 'printed')
+    return requiredOne('No factor: flank values of prints have no published basis and serve to rank');
   const { factor, from } = fromTable('fatigueStress90', consequence);
   // Two decimals, upwards, so that what is shown is what is asked.
   return { factor: Math.ceil(Math.sqrt(factor) * 100) / 100, from: `Square root of: ${from}` };
+}
+
+/** For wear: the coefficients of one pair differ by a factor of four within one study, so half of the limit is left. */
+export function requiredWear(): Required {
+  return { factor: 2, from: 'Half of the wear limit left: coefficients scatter fourfold (judgement)' };
 }
 
 /** For a limit that already holds its margin: deflection, wear, temperature. */

@@ -43,6 +43,11 @@ export class Sheet {
   }
 }
 
+/** A value of a cited table that is not of one material, with what it is and where it comes from. */
+export function cited(table: { readonly value: number; readonly source: string }, what: string): Traced {
+  return practice(table.value, `${what}, ${table.source}`);
+}
+
 /** A constant of the trade, with the words that say where it comes from. */
 export function practice(value: number, words: string): Traced {
   return { value, from: `practice:${words}` };

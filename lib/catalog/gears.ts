@@ -130,3 +130,18 @@ export const dynamicConstants = {
   },
   source: QUALITY,
 } as const;
+
+/** Limits of practice, lengths over the module. */
+export const toothLimits = {
+  /** Tooth thickness at the tip below which it chips. */
+  tipThickness: {
+    value: 0.2,
+    source: 'DIN 3960:1987 and common practice: 0.2 for tough teeth, 0.4 for brittle',
+  },
+  /** Deflection of the tip beyond which the next pair is met out of step. */
+  deflection: { value: 0.07, source: VDI },
+  /** Mean wear of the flank. */
+  wear: { value: 0.2, source: `${VDI}: 0.1 to 0.2` },
+  /** Transverse contact ratio a spur pair should keep. */
+  contactRatio: { value: 1.2, source: 'Roloff, Matek, Maschinenelemente; common practice (from memory)' },
+} as const satisfies Record<string, Cited>;

@@ -92,7 +92,8 @@ describe('unknown is not assessed, never a pass', () => {
   });
 
   it('gives no efficiency where the friction of a pair is unknown, and assumes 0.7 for the motor', () => {
-    const a = assess(changed(twoStage, { [`${k1}.wheel.material`]: 'tpu95a_fdm' }));
+    const dry = { [`${k1}.wheel.material`]: 'tpu95a_fdm', [`${k1}.lubrication`]: 'dry' };
+    const a = assess(changed(twoStage, dry));
     expect(figure(a, 'train.efficiency')?.value).toBeNull();
     expect(figure(a, 'train.efficiency')?.missing).toMatch(/^Stage 1: The catalogue holds no friction/);
     const known = figure(assess(twoStage), 'train.motorTorquePeak')?.value ?? Number.NaN;

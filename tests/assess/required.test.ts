@@ -29,15 +29,20 @@ describe('required factors', () => {
 
   it('ask on pressure the root of what they ask on stress, rounded up', () => {
     for (const consequence of ['harmless', 'harm'] as const) {
-      const stress = requiredRootFatigue('printed', consequence).factor;
-      const pressure = requiredFlank('printed', consequence).factor;
+      const stress = requiredRootFatigue('moulded', consequence).factor;
+      const pressure = requiredFlank('moulded', consequence).factor;
       expect(pressure ** 2).toBeGreaterThanOrEqual(stress);
       expect(pressure).toBeCloseTo(Math.sqrt(stress), 1);
     }
   });
 
+  it('put no factor on the flank of a print, whose values only rank', () => {
+    expect(requiredFlank('printed', 'harm').factor).toBe(1);
+    expect(requiredFlank('printed', 'harm').from).toMatch(/no published basis/);
+  });
+
   it('never ask less where a break can hurt, and say where they come from', () => {
-    for (const kind of ['printed', 'moulded', 'metal'] as const)
+    for (const kind of ['moulded', 'metal'] as const)
       for (const of of [requiredRootFatigue, requiredFlank]) {
         expect(of(kind, 'harm').factor).toBeGreaterThan(of(kind, 'harmless').factor);
         expect(of(kind, 'harm').from).toMatch(/can hurt someone.*common practice/);

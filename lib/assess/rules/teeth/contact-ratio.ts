@@ -1,9 +1,10 @@
 // A contact ratio near or below 1.
+import { toothLimits } from '@/lib/catalog/gears';
 import { printNumber } from '@/lib/quantity/print';
 import { figureOf, type Rule } from '../rule';
 import { eachStage } from '../stages';
 
-const least = 1.2;
+const least = toothLimits.contactRatio.value;
 
 export const contactRatio: Rule = {
   key: 'contact-ratio',
@@ -11,7 +12,7 @@ export const contactRatio: Rule = {
   class: 'major',
   reason:
     'Below 1 a pair of teeth lets go before the next takes over. Printed teeth are short of their nominal form by a tenth or two, so a ratio of 1.2 on paper can be 1 in the hand.',
-  source: 'Contact ratio of at least 1.2: common practice in gear handbooks; ISO 21771:2007 defines it',
+  source: toothLimits.contactRatio.source,
   judge: (judged) =>
     eachStage(judged, ({ at, place }) => {
       const ratio = figureOf(judged, `${at}.contactRatio`);

@@ -1,17 +1,17 @@
 // Teeth that run out to a point.
+import { toothLimits } from '@/lib/catalog/gears';
 import { printNumber, printSI } from '@/lib/quantity/print';
 import { figureOf, type Rule } from '../rule';
 import { eachGear } from '../stages';
 
-const least = 0.2;
+const least = toothLimits.tipThickness.value;
 
 export const pointed: Rule = {
   key: 'pointed-teeth',
   label: 'Pointed teeth',
   class: 'major',
   reason: 'A thin crest chips off when it meets its mate, and a printer cannot lay it down at all.',
-  source:
-    'Crest of at least 0.2 modules: common practice after DIN 3960:1987 and ISO 21771:2007 (from memory)',
+  source: toothLimits.tipThickness.source,
   judge: (judged) =>
     eachGear(judged, ({ stage, gearAt, name }) => {
       const crest = figureOf(judged, `${gearAt}.tipThickness`);

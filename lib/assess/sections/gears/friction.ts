@@ -2,10 +2,11 @@
 
 import { lossDegree, meshEfficiency } from '@/lib/calc/gears/efficiency';
 import { stageEfficiency } from '@/lib/calc/gears/service/duty';
+import { type Lubrication, meshFriction, toothFamily } from '@/lib/catalog/gears';
 import { property } from '@/lib/catalog/materials/materials';
-import type { PropertyKey } from '@/lib/catalog/materials/properties';
+import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
-import { practice } from '../../sheet';
+import { cited, practice } from '../../sheet';
 import type { Work } from '../../work';
 import type { StageGeometry } from './geometry';
 import { catalogued, type GearMaterial } from './materials';
@@ -19,8 +20,6 @@ export interface Friction {
 /** Stage efficiency that stands in for an unknown one, so that the motor's share is still worked on the safe side. */
 export const assumedEfficiency = practice(0.7, 'friction unknown: 0.7 assumed to the safe side');
 
-const oil = practice(0.04, 'oil-lubricated mesh, VDI 2545 lineage (from memory)');
-const metalGrease = practice(0.09, 'greased mesh, VDI 2545 lineage (from memory)');
 const bearings = practice(0.99, 'one per cent for the bearings of a stage: common practice, no source');
 
 /** The friction of a stage, or the sentence that says why it is not known. */
@@ -49,24 +48,28 @@ export function frictionOf(
   return { mu, lossDegree: H_V, efficiency };
 }
 
-function coefficient(
-  lubrication: 'dry' | 'grease' | 'oil',
+/** From the rows of the materials; where those are silent, lubricated pairs take the table of families. */
+function coefficient(lubrication: Lubrication, pinion: GearMaterial, wheel: GearMaterial): Traced | null {
+  const own = lubrication === 'oil' ? undefined : ownRow(lubrication, pinion, wheel);
+  if (own !== undefined) return catalogued(own);
+  if (lubrication === 'dry') return null;
+  const families = meshFriction(toothFamily[pinion.key], toothFamily[wheel.key], lubrication);
+  return cited(families, `mesh friction, ${lubrication}`);
+}
+
+function ownRow(
+  lubrication: 'dry' | 'grease',
   pinion: GearMaterial,
   wheel: GearMaterial,
-): Traced | null {
-  if (lubrication === 'oil') return oil;
-  const onSteel: PropertyKey = lubrication === 'dry' ? 'mu_dry_steel' : 'mu_grease_steel';
-  const onSelf: PropertyKey = lubrication === 'dry' ? 'mu_dry_self' : 'mu_grease_self';
-  const metals = (pinion.kind === 'metal' ? 1 : 0) + (wheel.kind === 'metal' ? 1 : 0);
-  if (metals === 1) {
-    const found = property(pinion.kind === 'metal' ? wheel.key : pinion.key, onSteel);
-    return found === undefined ? null : catalogued(found);
-  }
+): CatalogValue | undefined {
+  const onSteel = lubrication === 'dry' ? 'mu_dry_steel' : 'mu_grease_steel';
+  const onSelf = lubrication === 'dry' ? 'mu_dry_self' : 'mu_grease_self';
+  if (pinion.kind === 'metal' && wheel.kind !== 'metal') return property(wheel.key, onSteel);
+  if (wheel.kind === 'metal' && pinion.kind !== 'metal') return property(pinion.key, onSteel);
   // Two plastics, or two metals, that differ: the catalogue knows each on itself only, so the worse of the two is taken.
-  const name = metals === 2 ? onSteel : onSelf;
+  const name = pinion.kind === 'metal' ? onSteel : onSelf;
   const a = property(pinion.key, name);
   const b = property(wheel.key, name);
-  if (a === undefined || b === undefined)
-    return metals === 2 && lubrication === 'grease' ? metalGrease : null;
-  return catalogued(a.si >= b.si ? a : b);
+  if (a === undefined || b === undefined) return undefined;
+  return a.si >= b.si ? a : b;
 }

@@ -1,7 +1,9 @@
 // One stage while it is worked: its place in the train, its paths, and the two gears by name.
+
+import { basicRack } from '@/lib/catalog/gears';
 import type { DesignSI } from '@/lib/design/read';
 import type { Traced } from '@/lib/quantity/traced';
-import { practice } from '../../sheet';
+import { cited } from '../../sheet';
 
 export type StageSI = DesignSI['train']['stages'][number];
 export type GearSI = StageSI['pinion'];
@@ -28,9 +30,8 @@ export function stagePath(id: string): string {
   return `train.stages.${id}`;
 }
 
-/** A basic rack of ISO 53, profile A: addendum 1, dedendum 1.25, root fillet 0.38 modules. */
 export const rack = {
-  addendum: practice(1, 'basic rack ISO 53, profile A: addendum'),
-  dedendum: practice(1.25, 'basic rack ISO 53, profile A: dedendum'),
-  fillet: practice(0.38, 'basic rack ISO 53, profile A: root fillet'),
+  addendum: cited(basicRack.addendum, 'addendum of the rack over the module'),
+  dedendum: cited(basicRack.dedendum, 'dedendum of the rack over the module'),
+  fillet: cited(basicRack.filletRadius, 'root fillet of the rack over the module'),
 } as const satisfies Record<string, Traced>;

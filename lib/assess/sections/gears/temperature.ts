@@ -4,12 +4,13 @@ import { meshPowerLoss } from '@/lib/calc/gears/efficiency';
 import { retentionBetween } from '@/lib/calc/gears/service/allowable';
 import { caseTemperature, lossSum } from '@/lib/calc/gears/service/mesh';
 import { flankTemperature, toothRootTemperature } from '@/lib/calc/gears/strength/plastics';
+import { caseResistance, heatTransfer, toothFamily } from '@/lib/catalog/gears';
 import { property } from '@/lib/catalog/materials/materials';
 import { retentionRows } from '@/lib/catalog/materials/strength';
 import type { CatalogValue } from '@/lib/catalog/value';
 import { printSI } from '@/lib/quantity/print';
 import type { Traced } from '@/lib/quantity/traced';
-import { practice } from '../../sheet';
+import { cited, practice } from '../../sheet';
 import { finite, type Work } from '../../work';
 import type { DutyWork } from '../duty';
 import type { Friction } from './friction';
@@ -18,21 +19,6 @@ import type { StageLoad } from './loads';
 import { catalogued, type GearMaterial, lacking } from './materials';
 import type { Side } from './stage';
 
-/** One mm^1.75 in m^1.75: VDI 2736 prints its coefficients per mm. */
-const perMillimetre = 10 ** -5.25;
-const coefficient = (value: number, words: string) =>
-  practice(value * perMillimetre, `${words}, VDI 2736 Part 2 (from memory)`);
-const heat = {
-  flankOnPlastic: coefficient(9000, 'heat coefficient of the flank, plastic on plastic'),
-  flankOnMetal: coefficient(6300, 'heat coefficient of the flank, plastic on metal'),
-  rootOnPlastic: coefficient(2100, 'heat coefficient of the root, plastic on plastic'),
-  rootOnMetal: coefficient(895, 'heat coefficient of the root, plastic on metal'),
-  inOil: coefficient(0, 'oil carries the heat away'),
-} as const;
-const caseResistance = {
-  part: practice(0.03, 'part open case, middle of 0.015 to 0.045, VDI 2736 Part 2 (from memory)'),
-  closed: practice(0.06, 'closed case, VDI 2736 Part 2 (from memory)'),
-} as const;
 const inCase = practice(0, 'the heat of the case is counted in its temperature');
 const unitArea = practice(1, 'has no part: the heat of the case is counted in its temperature');
 
@@ -67,7 +53,10 @@ export function caseTemperatureOf(
   return work.sheet.work('gears', 'train', caseTemperature, {
     theta_amb: ambient,
     P_case: sum,
-    R_lambda: caseResistance[enclosure],
+    R_lambda: cited(
+      caseResistance[enclosure],
+      `resistance of a ${enclosure === 'part' ? 'part open' : 'closed'} case`,
+    ),
     A: coolingArea,
     ED: duty.share,
   });
@@ -88,8 +77,6 @@ export function toothTemperature(
   if (typeof surroundings === 'string') return surroundings;
   if (own.kind === 'metal') return { root: surroundings, flank: surroundings };
   if (typeof friction === 'string') return friction;
-  const onMetal = mate.kind === 'metal';
-  const oiled = g.stage.lubrication === 'oil';
   const common = {
     theta_0: surroundings,
     P: load.power,
@@ -104,8 +91,10 @@ export function toothTemperature(
     ED: duty.share,
   };
   const at = `${g.at}.${side}`;
-  const k_F = oiled ? heat.inOil : onMetal ? heat.rootOnMetal : heat.rootOnPlastic;
-  const k_H = oiled ? heat.inOil : onMetal ? heat.flankOnMetal : heat.flankOnPlastic;
+  const against = toothFamily[mate.key];
+  const { lubrication } = g.stage;
+  const k_F = cited(heatTransfer('root', against, lubrication), 'heat coefficient of the root');
+  const k_H = cited(heatTransfer('flank', against, lubrication), 'heat coefficient of the flank');
   const root = finite(work.sheet.work('gears', at, toothRootTemperature, { ...common, k_F }));
   const flank = finite(work.sheet.work('gears', at, flankTemperature, { ...common, k_H }));
   return root === null || flank === null ? 'The tooth temperature cannot be worked out.' : { root, flank };

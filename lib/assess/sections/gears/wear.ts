@@ -4,12 +4,13 @@ import { activeProfileLength } from '@/lib/calc/gears/geometry/contact-ratio';
 import { shareOfModule, workingModulus } from '@/lib/calc/gears/service/allowable';
 import { allowedRise, temperatureRise } from '@/lib/calc/gears/service/mesh';
 import { flankWear, toothDeflection } from '@/lib/calc/gears/strength/plastics';
+import { toothLimits } from '@/lib/catalog/gears';
 import { property } from '@/lib/catalog/materials/materials';
 import { ruleValue } from '@/lib/catalog/materials/rules';
 import { temperatureMargin } from '@/lib/catalog/safety-factors';
 import type { Traced } from '@/lib/quantity/traced';
-import { requiredOne } from '../../required';
-import { practice } from '../../sheet';
+import { requiredOne, requiredWear } from '../../required';
+import { cited, practice } from '../../sheet';
 import { addCheck, type Work } from '../../work';
 import { lifeMissing } from '../duty';
 import type { Friction } from './friction';
@@ -69,10 +70,7 @@ export function temperatureCheck(work: Work, c: GearCase, flank: Traced | string
   });
 }
 
-const deflectionShare = practice(
-  0.07,
-  'tip deflection of at most 0.07 modules, VDI 2736 Part 2 (from memory)',
-);
+const deflectionShare = cited(toothLimits.deflection, 'deflection allowed over the module');
 
 /** Deflection of the tips of a stage with at least one plastic gear; not a break, so it stands off the ladder. */
 export function deflectionCheck(
@@ -142,10 +140,7 @@ function modulusOf(
   return E_theta.value > 0 ? E_theta : 'At the tooth temperature no stiffness is left.';
 }
 
-const wearShare = practice(
-  0.1,
-  'wear of at most 0.1 modules, the safe end of 0.1 to 0.2, VDI 2736 Part 2 (from memory)',
-);
+const wearShare = cited(toothLimits.wear, 'wear allowed over the module');
 
 /** Wear over the life, where the catalogue knows a coefficient for the pair and its lubrication. */
 export function wearCheck(work: Work, c: GearCase, friction: Friction | string): void {
@@ -158,7 +153,7 @@ export function wearCheck(work: Work, c: GearCase, friction: Friction | string):
   if (k_w === undefined) return;
   const at = `${g.at}.${side}`;
   const demand = wearOf(work, c, friction, catalogued(k_w));
-  const required = requiredOne('Limit of VDI 2736 Part 2 (from memory)');
+  const required = requiredWear();
   addCheck(work, {
     key: `${at}.wear`,
     section: 'gears',
