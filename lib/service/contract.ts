@@ -81,6 +81,8 @@ export interface Contract {
   signIn: OpenCase<typeof people.signIn, SignedIn>;
   // sign-in/sign-out: ends every session of the viewer, on every device
   signOutEverywhere: (viewer: Viewer | null) => Promise<Result<Nothing>>;
+  // sign-in/change-password: ends every session of the person; then start a new one with what it answers
+  changePassword: UseCase<typeof people.changePassword, SignedIn>;
   // sign-in/viewer
   viewerOf: (session: SignedIn | null) => Promise<Viewer | null>;
 

@@ -12,7 +12,7 @@ import type { Viewer } from './viewer';
 
 /** How a use case is guarded; tests walk this list to show that none is forgotten. */
 export interface Guard {
-  readonly about: 'design' | 'club' | 'part' | 'anyone';
+  readonly about: 'design' | 'club' | 'part' | 'self' | 'anyone';
   readonly action: Action | null;
 }
 
@@ -86,6 +86,18 @@ export function clubCase<S extends z.ZodType<{ club: string }>, T>(
     if (!may(club.role, action)) return refused('viewer.role');
     const { clubId, code, name, role } = club;
     return work({ viewer, clubId, code, clubName: name, role }, input.data);
+  });
+}
+
+/** A use case about the viewer's own account. */
+export function ownCase<S extends z.ZodType, T>(
+  schema: S,
+  work: (viewer: Viewer, input: z.output<S>) => Promise<Result<T>>,
+): UseCase<S, T> {
+  return guarded({ about: 'self', action: null }, async (viewer, raw) => {
+    if (viewer === null) return refused('viewer.none');
+    const input = schema.safeParse(raw);
+    return input.success ? work(viewer, input.data) : invalid(input.error);
   });
 }
 

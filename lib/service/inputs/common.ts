@@ -45,6 +45,8 @@ function hasControl(text: string, breaks: boolean): boolean {
     if (breaks && (code === 9 || code === 10 || code === 13)) continue;
     // C0, DEL, C1, line and paragraph separators, and the direction overrides that disguise text.
     if (code < 32 || (code >= 127 && code < 160)) return true;
+    // Half of a pair: no text at all, and neither JSON nor the database would keep it.
+    if (code >= 0xd800 && code <= 0xdfff) return true;
     if ((code >= 0x2028 && code <= 0x202e) || (code >= 0x2066 && code <= 0x2069)) return true;
   }
   return false;

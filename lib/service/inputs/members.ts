@@ -19,6 +19,8 @@ export const signIn = z.object({
   address: z.string().max(100),
 });
 
+export const changePassword = z.object({ current: z.string().max(1000), next: z.string().max(1000) });
+
 export const invite = z.object({ club: clubCode, email, role: z.enum(roles) });
 
 export const withdrawInvitation = z.object({ club: clubCode, invitationId: id });

@@ -31,6 +31,12 @@ export async function endSessions(db: Database, id: string): Promise<void> {
   await db.user.update({ where: { id }, data: { sessionVersion: { increment: 1 } } });
 }
 
+/** Keeps a new password and ends every session; gives the new version of sessions. */
+export async function keepPassword(db: Database, id: string, passwordHash: string): Promise<number> {
+  const data = { passwordHash, sessionVersion: { increment: 1 } };
+  return (await db.user.update({ where: { id }, data, select: { sessionVersion: true } })).sessionVersion;
+}
+
 /** A person with the version of their sessions and the clubs they belong to now. */
 export function personWithClubs(db: Database, id: string) {
   return db.$queryRaw<

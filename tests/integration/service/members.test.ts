@@ -6,6 +6,7 @@ import { foundClub } from '@/lib/service/members/found-club';
 import { invite, withdrawInvitation } from '@/lib/service/members/invite';
 import { invitationByToken, join } from '@/lib/service/members/join';
 import { members } from '@/lib/service/members/members';
+import { changePassword } from '@/lib/service/sign-in/change-password';
 import { signIn } from '@/lib/service/sign-in/sign-in';
 import { signOutEverywhere } from '@/lib/service/sign-in/sign-out';
 import { viewerOf } from '@/lib/service/sign-in/viewer';
@@ -84,6 +85,22 @@ describe('signing in', () => {
     must(await signOutEverywhere(await viewer(session)));
     expect(await viewerOf(session)).toBeNull();
     expect(await viewerOf(must(await signIn({ email, password, address })))).not.toBeNull();
+  });
+
+  it('with a changed password ends the sessions there were, and takes only the new one', async () => {
+    const changing = await person(people.steward, 'QS', 'Cho Changing', 'member');
+    const next = 'seven printed gears in a row';
+    const wrong = await changePassword(changing, { current: 'not this one', next });
+    expect(codeOf(wrong)).toBe('signin.refused');
+    const weak = await changePassword(changing, { current: password, next: 'gears' });
+    expect(!weak.ok && weak.error.fields?.next).toContain('15 characters');
+    const session = must(await changePassword(changing, { current: password, next }));
+    expect(await viewerOf({ userId: changing.userId, sessionVersion: 1 })).toBeNull();
+    expect((await viewerOf(session))?.userId).toBe(changing.userId);
+    const signsIn = (p: string) => signIn({ email: changing.email, password: p, address: '192.0.2.77' });
+    expect(codeOf(await signsIn(password))).toBe('signin.refused');
+    must(await signsIn(next));
+    expect(codeOf(await changePassword(null, { current: password, next }))).toBe('viewer.none');
   });
 
   it('gives no viewer for a session of nobody', async () => {
