@@ -2,7 +2,7 @@
 
 import { property } from '@/lib/catalog/materials/materials';
 import type { Gear, Stage } from '@/lib/design/parts/gears';
-import { type Side, sides, stagePath } from '../sections/gears/stage';
+import { type Side, sides, stagePath } from '../sections/gears/pair/stage';
 import type { Judged, RawFinding } from './rule';
 
 export interface StageAt {

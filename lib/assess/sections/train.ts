@@ -7,15 +7,16 @@ import { practice } from '../sheet';
 import { addFigure, type TrainWork, type Work } from '../work';
 import type { DutyWork } from './duty';
 import { geometryFigures, loadFigures, temperatureFigures } from './gears/figures';
-import { flankCheck, flankPressureOf } from './gears/flank';
-import { type Friction, frictionOf } from './gears/friction';
-import { type StageGeometry, stageGeometry } from './gears/geometry';
-import { outputShaft, type Shaft, type StageLoad, stageLoad } from './gears/loads';
-import { type GearMaterial, gearMaterial } from './gears/materials';
-import { type GearCase, rootChecks, rootMeshFactors } from './gears/root';
-import { placesOf, type Side, sides } from './gears/stage';
-import { caseTemperatureOf, retentionAt, toothTemperature } from './gears/temperature';
-import { deflectionCheck, temperatureCheck, wearCheck } from './gears/wear';
+import { type StageGeometry, stageGeometry } from './gears/pair/geometry';
+import { placesOf, type Side, sides } from './gears/pair/stage';
+import { type Friction, frictionOf } from './gears/service/friction';
+import { outputShaft, type Shaft, type StageLoad, stageLoad } from './gears/service/loads';
+import { type GearMaterial, gearMaterial } from './gears/service/materials';
+import { caseTemperatureOf, retentionAt, toothTemperature } from './gears/service/temperature';
+import { flankCheck, flankPressureOf } from './gears/strength/flank';
+import { deflectionCheck, temperatureCheck, wearCheck } from './gears/strength/plastics';
+import { rootChecks } from './gears/strength/root';
+import { type GearCase, rootMeshFactors } from './gears/strength/root-stress';
 
 interface StageWork {
   readonly geometry: StageGeometry;

@@ -4,7 +4,7 @@ import { eachStage, isMetal } from '../stages';
 
 export const dryPair: Rule = {
   key: 'dry-pair',
-  label: 'Like on like, dry',
+  label: 'A plastic dry on itself',
   class: 'minor',
   reason:
     'A plastic running dry on itself has the highest friction of all pairs: it heats, seizes and wears both gears.',

@@ -8,10 +8,10 @@ import type { Direction } from '../../assessment';
 import { practice } from '../../sheet';
 import { addFigure, type Work } from '../../work';
 import { lifeMissing } from '../duty';
-import type { Friction } from './friction';
-import type { StageGeometry } from './geometry';
-import type { StageLoad } from './loads';
-import { type Side, sides } from './stage';
+import type { StageGeometry } from './pair/geometry';
+import { type Side, sides } from './pair/stage';
+import type { Friction } from './service/friction';
+import type { StageLoad } from './service/loads';
 
 type Row = readonly [
   name: string,

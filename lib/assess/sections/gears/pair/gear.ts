@@ -16,7 +16,7 @@ import {
 import { undercutShift } from '@/lib/calc/gears/geometry/tooth-count';
 import { undercutMargin } from '@/lib/calc/gears/service/mesh';
 import type { Traced } from '@/lib/quantity/traced';
-import { finite, type Work } from '../../work';
+import { finite, type Work } from '../../../work';
 import { rack, type Side, type StagePlace } from './stage';
 
 export interface GearGeometry {

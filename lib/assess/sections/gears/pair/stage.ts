@@ -3,7 +3,7 @@
 import { basicRack } from '@/lib/catalog/gears';
 import type { DesignSI } from '@/lib/design/read';
 import type { Traced } from '@/lib/quantity/traced';
-import { cited } from '../../sheet';
+import { cited } from '../../../sheet';
 
 export type StageSI = DesignSI['train']['stages'][number];
 export type GearSI = StageSI['pinion'];

@@ -13,15 +13,15 @@ import {
 } from '@/lib/calc/gears/strength/flank-pressure';
 import { property } from '@/lib/catalog/materials/materials';
 import type { Traced } from '@/lib/quantity/traced';
-import { requiredFlank } from '../../required';
-import { practice } from '../../sheet';
-import { addCheck, finite, type Work } from '../../work';
-import { lifeMissing } from '../duty';
-import type { StageGeometry } from './geometry';
+import { requiredFlank } from '../../../required';
+import { practice } from '../../../sheet';
+import { addCheck, finite, type Work } from '../../../work';
+import { lifeMissing } from '../../duty';
+import type { StageGeometry } from '../pair/geometry';
+import type { StageLoad } from '../service/loads';
+import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from '../service/materials';
 import { metalLoad } from './load-factors';
-import type { StageLoad } from './loads';
-import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from './materials';
-import type { GearCase } from './root';
+import type { GearCase } from './root-stress';
 
 /** Flank pressure of a stage, the same on both gears, or why it is not known. */
 export function flankPressureOf(

@@ -9,17 +9,17 @@ import { property } from '@/lib/catalog/materials/materials';
 import { ruleValue } from '@/lib/catalog/materials/rules';
 import { temperatureMargin } from '@/lib/catalog/safety-factors';
 import type { Traced } from '@/lib/quantity/traced';
-import { requiredOne, requiredWear } from '../../required';
-import { cited, practice } from '../../sheet';
-import { addCheck, type Work } from '../../work';
-import { lifeMissing } from '../duty';
-import type { Friction } from './friction';
-import type { StageGeometry } from './geometry';
-import type { StageLoad } from './loads';
-import { catalogued, caveatOf, type GearMaterial, lacking } from './materials';
-import type { GearCase } from './root';
-import type { Side } from './stage';
-import type { Retention } from './temperature';
+import { requiredOne, requiredWear } from '../../../required';
+import { cited, practice } from '../../../sheet';
+import { addCheck, type Work } from '../../../work';
+import { lifeMissing } from '../../duty';
+import type { StageGeometry } from '../pair/geometry';
+import type { Side } from '../pair/stage';
+import type { Friction } from '../service/friction';
+import type { StageLoad } from '../service/loads';
+import { catalogued, caveatOf, type GearMaterial, lacking } from '../service/materials';
+import type { Retention } from '../service/temperature';
+import type { GearCase } from './root-stress';
 
 const margins = {
   harmless: practice(

@@ -5,8 +5,8 @@ import { material, property } from '@/lib/catalog/materials/materials';
 import { materialProperties, type PropertyKey, ruleProperties } from '@/lib/catalog/materials/properties';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
-import type { MaterialKind } from '../../required';
-import type { GearSI } from './stage';
+import type { MaterialKind } from '../../../required';
+import type { GearSI } from '../pair/stage';
 
 export interface GearMaterial {
   readonly key: MaterialKey;

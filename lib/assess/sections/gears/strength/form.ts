@@ -18,9 +18,9 @@ import {
   virtualTipPressureAngle,
 } from '@/lib/calc/gears/strength/form-factor';
 import type { Traced } from '@/lib/quantity/traced';
-import { finite, type Work } from '../../work';
-import type { StageGeometry } from './geometry';
-import { rack, type Side } from './stage';
+import { finite, type Work } from '../../../work';
+import type { StageGeometry } from '../pair/geometry';
+import { rack, type Side } from '../pair/stage';
 
 export interface ToothForm {
   readonly Y_Fa: Traced;

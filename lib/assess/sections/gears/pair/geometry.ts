@@ -24,8 +24,8 @@ import {
 } from '@/lib/calc/gears/geometry/pair';
 import { backlashFromCentreDistance, halfFaceWidth, usableTipDiameter } from '@/lib/calc/gears/service/mesh';
 import type { Traced } from '@/lib/quantity/traced';
-import { practice } from '../../sheet';
-import { finite, type Work } from '../../work';
+import { practice } from '../../../sheet';
+import { finite, type Work } from '../../../work';
 import { type GearGeometry, gearGeometry } from './gear';
 import type { Side, StagePlace } from './stage';
 

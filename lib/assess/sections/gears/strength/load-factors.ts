@@ -1,5 +1,5 @@
 // Load factors of metal pairs. Plastic flanks give way and even out the load, so VDI 2736 counts the shock factor alone.
-import { practice } from '../../sheet';
+import { practice } from '../../../sheet';
 
 export const metalLoad = {
   dynamic: practice(1.05, 'slow gears of machined quality, K_v: common practice, no source'),

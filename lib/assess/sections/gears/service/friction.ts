@@ -6,9 +6,9 @@ import { type Lubrication, meshFriction, toothFamily } from '@/lib/catalog/gears
 import { property } from '@/lib/catalog/materials/materials';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
-import { cited, practice } from '../../sheet';
-import type { Work } from '../../work';
-import type { StageGeometry } from './geometry';
+import { cited, practice } from '../../../sheet';
+import type { Work } from '../../../work';
+import type { StageGeometry } from '../pair/geometry';
 import { catalogued, type GearMaterial } from './materials';
 
 export interface Friction {

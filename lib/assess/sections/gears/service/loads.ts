@@ -2,11 +2,11 @@
 import { pinionTorque, pitchLineVelocity, shaftPower, tangentialForce } from '@/lib/calc/gears/forces';
 import { pinionSpeed, toothPasses, turnsPerOutputTurn } from '@/lib/calc/gears/service/duty';
 import type { Traced } from '@/lib/quantity/traced';
-import { practice } from '../../sheet';
-import type { Work } from '../../work';
-import type { DutyWork } from '../duty';
+import { practice } from '../../../sheet';
+import type { Work } from '../../../work';
+import type { DutyWork } from '../../duty';
+import type { StageGeometry } from '../pair/geometry';
 import { assumedEfficiency, type Friction } from './friction';
-import type { StageGeometry } from './geometry';
 
 /** What one gear carries. */
 export interface GearLoad {
@@ -30,7 +30,7 @@ export interface StageLoad {
   readonly after: Traced;
 }
 
-/** Torque, speed and the like at one shaft, passed from stage to stage towards the motor. */
+/** Torque, speed and turns of one shaft, passed from stage to stage towards the motor. */
 export interface Shaft {
   readonly peak: Traced;
   readonly hold: Traced;
