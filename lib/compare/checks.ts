@@ -42,6 +42,7 @@ function changed(was: Check | null, now: Check | null): ChangedCheck {
     key: shown.key,
     section: shown.section,
     label: shown.label,
+    mode: shown.mode,
     required: shown.required,
     requiredBefore: was?.required ?? null,
     factorBefore,

@@ -1,5 +1,5 @@
 // What a comparison is: two assessed documents set side by side, in fields and in consequences. Plain JSON.
-import type { CheckStatus, Direction, Finding, Headline, SectionKey } from '@/lib/assess/assessment';
+import type { CheckStatus, Direction, Finding, Headline, Mode, SectionKey } from '@/lib/assess/assessment';
 import type { StageChange } from '@/lib/design/align';
 import type { FieldValue } from '@/lib/design/walk';
 import type { UnitKey } from '@/lib/quantity/units';
@@ -37,6 +37,7 @@ export interface ChangedCheck {
   readonly key: string;
   readonly section: SectionKey;
   readonly label: string;
+  readonly mode: Mode;
   /** Required now; where the check is gone, as it was. */
   readonly required: number;
   /** Required before; null where the check was not there. */

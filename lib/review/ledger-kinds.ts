@@ -8,7 +8,7 @@ export const ledgerKinds = {
   'member.roleChanged': 'Role changed',
   'member.ended': 'Membership ended',
   'design.opened': 'Design opened',
-  'draft.saved': 'Draft saved',
+  'draft.hand': 'Took a hand in the draft',
   'draft.replaced': 'Draft started anew from a revision',
   'revision.published': 'Revision published',
   'revision.assessed': 'Revision assessed by a newer method',

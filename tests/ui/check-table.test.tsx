@@ -2,6 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { CheckTable } from '@/lib/ui/checks/check-table';
 import { FigureTable } from '@/lib/ui/checks/figure-table';
+import { byKind } from '@/lib/ui/checks/kinds';
 import { markup, words } from './render';
 import { check, unknownCheck } from './samples';
 
@@ -58,10 +59,31 @@ describe('the check table', () => {
   });
 
   it('shows what a result rests on when it rests on memory', () => {
-    const caveat = check('a', { caveat: 'a strength from memory.' });
-    expect(words(<CheckTable caption="c" checks={[caveat]} />)).toContain(
-      'Rests on: a strength from memory.',
-    );
+    const caveat = check('a', { caveat: 'From memory: a strength.' });
+    expect(words(<CheckTable caption="c" checks={[caveat]} />)).toContain('From memory: a strength.');
+  });
+
+  it('says a caveat once, with the rows it is true of when it is not true of all', () => {
+    const caveat = 'From memory: a strength.';
+    const some = [
+      check('a', { label: 'Stage 1 pinion, tooth root', caveat }),
+      check('b', { label: 'Stage 2 pinion, tooth root', caveat }),
+      check('c', { label: 'Stage 3 pinion, tooth root' }),
+    ];
+    const text = words(<CheckTable caption="Tooth root" oneKind checks={some} />);
+    expect(text.split(caveat)).toHaveLength(2);
+    expect(text).toContain(`Stage 1 pinion; Stage 2 pinion. ${caveat}`);
+  });
+
+  it('sets checks of one kind in a table of their own and loses none', () => {
+    const all = [
+      check('a', { label: 'Stage 1 pinion, tooth root' }),
+      check('b', { label: 'Leads, current', demandLabel: 'Current' }),
+      check('c', { label: 'Stage 2 pinion, tooth root' }),
+    ];
+    const kinds = byKind(all);
+    expect(kinds.map((k) => k.checks.map((c) => c.key))).toEqual([['b'], ['a', 'c']]);
+    expect(kinds[1]?.label).toMatch(/^Tooth root, /);
   });
 
   it('sets the balloon of a remark beside its check, with state in words', () => {

@@ -24,6 +24,7 @@ const changed: ChangedCheck = {
     key: 'pinion',
     section: 'gears',
     label: 'Stage 3 pinion',
+    mode: 'life',
     required: 1.5,
     requiredBefore: 1.5,
     factorBefore: 1.73,

@@ -35,10 +35,8 @@ describe('the input of a quantity', () => {
     expect(text).toMatch(/Face width b mm/);
   });
 
-  it('says what follows when it may stay unknown', () => {
-    expect(words(<DesignField field={rating} path="c" value="" />)).toContain(
-      'what needs it is then not assessed',
-    );
+  it('says unknown in the empty box when it may stay unknown', () => {
+    expect(markup(<DesignField field={rating} path="c" value="" />)).toContain('placeholder="unknown"');
   });
 });
 

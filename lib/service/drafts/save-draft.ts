@@ -35,13 +35,16 @@ export const saveDraft: Contract['saveDraft'] = designCase(
       const kept = { content, documentHash, byId: viewer.userId, at };
       if (!(await keepDraft(tx, design.designId, input.baseVersion, kept)))
         throw new Error('A locked draft changed its version.');
-      await appendEvent(tx, {
-        clubId: design.clubId,
-        actorId: viewer.userId,
-        kind: 'draft.saved',
-        subject: design.number,
-        data: { version: input.baseVersion + 1, edits: input.edits.length, documentHash },
-      });
+      // A draft saves itself every few seconds of typing. What counts is who has a hand in it: that is told once.
+      if (!draft.hands.includes(viewer.userId)) {
+        await appendEvent(tx, {
+          clubId: design.clubId,
+          actorId: viewer.userId,
+          kind: 'draft.hand',
+          subject: design.number,
+          data: { version: input.baseVersion + 1 },
+        });
+      }
       return done({
         version: input.baseVersion + 1,
         updatedAt: at.toISOString(),

@@ -1,17 +1,19 @@
 // Demand against capacity, one row a check: the numbers, the factor, the factor required, and the word for how it stands.
-import type { ReactNode } from 'react';
 import { type Check, modeLabels } from '@/lib/assess/assessment';
 import type { UnitKey } from '@/lib/quantity/units';
 import { Factor } from '../marks/factor';
 import { Quantity } from '../marks/quantity';
 import { StatusMark } from '../marks/status-mark';
-import { type Row, RuledTable } from '../table/ruled-table';
+import { type Column, type Row, RuledTable } from '../table/ruled-table';
+import { elementOf } from './kinds';
 import { Pins } from './pins';
 import type { RemarkPin } from './remark-pin';
 
 interface CheckTableProps {
   /** What the table shows, e.g. `Checks of the teeth`. */
   readonly caption: string;
+  /** All rows are of the kind that the caption names: it is shown, and the rows name their elements only. */
+  readonly oneKind?: boolean | undefined;
   readonly checks: readonly Check[];
   /** Address of the worked sheet; each check then leads to its own steps there. */
   readonly workedHref?: string | undefined;
@@ -19,40 +21,72 @@ interface CheckTableProps {
 }
 
 /** Table of checks, usually those of one section. */
-export function CheckTable({ caption, checks, workedHref, pins }: CheckTableProps) {
+export function CheckTable({ caption, oneKind = false, checks, workedHref, pins }: CheckTableProps) {
   const demand = common(checks.map((c) => c.demandLabel));
   const capacity = common(checks.map((c) => c.capacityLabel));
+  const rows = checks.map((check) => checkRow(check, { demand, capacity, oneKind, workedHref, pins }));
   return (
-    <RuledTable
-      caption={caption}
-      layout="checks"
-      columns={[
-        { label: 'Check' },
-        { label: demand ?? 'Demand', kind: 'number' },
-        { label: capacity ?? 'Capacity', kind: 'number' },
-        { label: 'Factor', kind: 'number' },
-        { label: 'Required', kind: 'number' },
-        { label: 'Holds to', kind: 'number' },
-        { label: 'Standing', kind: 'mark', silent: true },
-      ]}
-      rows={checks.map((check) => checkRow(check, demand, capacity, workedHref, pins))}
-    />
+    <div className="check-table">
+      <RuledTable
+        caption={caption}
+        captionShown={oneKind}
+        layout="checks"
+        columns={columns(demand, capacity)}
+        rows={rows}
+      />
+      <Caveats checks={checks} oneKind={oneKind} />
+    </div>
   );
 }
 
-function checkRow(
-  check: Check,
-  demand: string | null,
-  capacity: string | null,
-  workedHref: string | undefined,
-  pins: readonly RemarkPin[] | undefined,
-): Row {
+function columns(demand: string | null, capacity: string | null): Column[] {
+  return [
+    { label: 'Check' },
+    { label: demand ?? 'Demand', kind: 'number' },
+    { label: capacity ?? 'Capacity', kind: 'number' },
+    { label: 'Factor', kind: 'number' },
+    { label: 'Required', kind: 'number' },
+    { label: 'Holds to', kind: 'number' },
+    { label: 'Standing', kind: 'mark', silent: true },
+  ];
+}
+
+/** What the results rest on, each said once with the rows it is true of. */
+function Caveats({ checks, oneKind }: Pick<CheckTableProps, 'checks' | 'oneKind'>) {
+  const caveats = [...new Set(checks.flatMap((c) => c.caveat ?? []))];
+  if (caveats.length === 0) return null;
+  return (
+    <ul className="caveats hush">
+      {caveats.map((caveat) => {
+        const rows = checks.filter((c) => c.caveat === caveat);
+        const who =
+          rows.length === checks.length
+            ? ''
+            : `${rows.map((c) => (oneKind === true ? elementOf(c) : c.label)).join('; ')}. `;
+        return (
+          <li key={caveat}>
+            {who}
+            {caveat}
+          </li>
+        );
+      })}
+    </ul>
+  );
+}
+
+interface RowSetting extends Pick<CheckTableProps, 'workedHref' | 'pins'> {
+  readonly demand: string | null;
+  readonly capacity: string | null;
+  readonly oneKind: boolean;
+}
+
+function checkRow(check: Check, { demand, capacity, oneKind, workedHref, pins }: RowSetting): Row {
   return {
     key: check.key,
     id: `check-${check.key}`,
     tone: check.status === 'below' ? 'below' : check.status === 'not assessed' ? 'unknown' : 'plain',
     cells: [
-      <CheckName key="name" check={check} workedHref={workedHref} pins={pins} />,
+      <CheckName key="name" check={check} oneKind={oneKind} workedHref={workedHref} pins={pins} />,
       <Side
         key="demand"
         si={check.demand}
@@ -74,26 +108,29 @@ function checkRow(
       check.onLadder ? <Quantity key="holds" si={check.holdsTo} unit="N m" /> : <NoTorque key="holds" />,
       <StatusMark key="mark" status={check.status} />,
     ],
-    note: noteOf(check),
+    note:
+      check.status === 'not assessed' ? `Not assessed: ${check.missing ?? 'no reason is given.'}` : undefined,
   };
 }
 
 function CheckName({
   check,
+  oneKind,
   workedHref,
   pins,
-}: { readonly check: Check } & Pick<CheckTableProps, 'workedHref' | 'pins'>) {
+}: { readonly check: Check } & Pick<RowSetting, 'oneKind' | 'workedHref' | 'pins'>) {
   const step = check.steps.at(-1);
+  const name = oneKind ? elementOf(check) : check.label;
   return (
     <>
       {workedHref === undefined || step === undefined ? (
-        check.label
+        name
       ) : (
         <a href={`${workedHref}#step-${step}`} title="Show how it is worked">
-          {check.label}
+          {name}
         </a>
       )}{' '}
-      <span className="row-mode">{modeLabels[check.mode]}</span>
+      {oneKind ? null : <span className="row-mode">{modeLabels[check.mode]}</span>}
       <Pins pins={pins} at={check.key} />
     </>
   );
@@ -120,11 +157,6 @@ function Side({
 /** A check whose limit is no output torque has none to hold to: that is not the same as not assessed. */
 function NoTorque() {
   return <span className="unit">no torque limit</span>;
-}
-
-function noteOf(check: Check): ReactNode {
-  if (check.status === 'not assessed') return `Not assessed: ${check.missing ?? 'no reason is given.'}`;
-  return check.caveat === null ? undefined : `Rests on: ${check.caveat}`;
 }
 
 function common(labels: readonly string[]): string | null {

@@ -1,6 +1,6 @@
 // What the changes did to the checks: factor and torque before and after, and which crossed their requirement.
 import type { ReactNode } from 'react';
-import type { CheckStatus } from '@/lib/assess/assessment';
+import { type CheckStatus, modeLabels } from '@/lib/assess/assessment';
 import type { ChangedCheck } from '@/lib/compare/comparison';
 import { Factor } from '../marks/factor';
 import { Quantity } from '../marks/quantity';
@@ -32,7 +32,9 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
         key: c.key,
         tone: c.statusAfter === 'below' ? 'below' : c.statusAfter === 'holds' ? 'plain' : 'unknown',
         cells: [
-          c.label,
+          <span key="name">
+            {c.label} <span className="row-mode">{modeLabels[c.mode]}</span>
+          </span>,
           <Change
             key="f"
             before={<Factor value={c.factorBefore} />}

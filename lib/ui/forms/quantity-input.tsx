@@ -1,5 +1,6 @@
 // A number with its unit. Text, not a number box: a unit may be typed along with the number.
 import type { ComponentProps } from 'react';
+import { printEntered } from '@/lib/quantity/print';
 import { type UnitKey, unitOf } from '@/lib/quantity/units';
 import { FieldFrame, type FieldWords, fieldId, inputAttributes } from './field-frame';
 
@@ -10,14 +11,14 @@ interface QuantityInputProps extends FieldWords {
   /** Range in `unit`, told in the help. */
   readonly min?: number | undefined;
   readonly max?: number | undefined;
-  /** True when it may be left empty: what needs it is then not assessed. */
+  /** True when it may be left empty; the form says once that what needs it is then not assessed. */
   readonly unknown?: boolean | undefined;
 }
 
 /** A quantity's input with symbol and unit. */
 export function QuantityInput(props: QuantityInputProps & Input) {
   const { label, name, symbol, help, error, unit, min, max, unknown = false, ...input } = props;
-  const words = { label, name, symbol, error, help: fullHelp(help, unit, min, max, unknown) };
+  const words = { label, name, symbol, error, help: fullHelp(help, unit, min, max) };
   const print = unitOf(unit).print;
   return (
     <FieldFrame {...words}>
@@ -46,10 +47,9 @@ function fullHelp(
   unit: UnitKey,
   min: number | undefined,
   max: number | undefined,
-  unknown: boolean,
 ): string {
   const tail = unitOf(unit).print === '' ? '' : ` ${unitOf(unit).print}`;
-  const range = min === undefined || max === undefined ? '' : `${min} to ${max}${tail}.`;
-  const empty = unknown ? 'Leave empty if unknown; what needs it is then not assessed.' : '';
-  return [help ?? '', range, empty].filter((s) => s !== '').join(' ');
+  const range =
+    min === undefined || max === undefined ? '' : `${printEntered(min)} to ${printEntered(max)}${tail}.`;
+  return [help ?? '', range].filter((s) => s !== '').join(' ');
 }

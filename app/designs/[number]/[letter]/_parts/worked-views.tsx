@@ -4,7 +4,7 @@ import type { ReactNode } from 'react';
 import { addresses } from '@/app/_parts/addresses';
 import { Entered } from '@/app/_parts/entered';
 import type { SheetView } from '@/lib/service/views/sheet';
-import { CheckTable } from '@/lib/ui/checks/check-table';
+import { CheckTables } from '@/lib/ui/checks/check-tables';
 import { FigureTable } from '@/lib/ui/checks/figure-table';
 import { bySection } from '@/lib/ui/checks/sections';
 import { Ladder } from '@/lib/ui/ladder/ladder';
@@ -69,9 +69,7 @@ function Section({ section, sheet }: { readonly section: SectionRows; readonly s
   const { label, checks, figures, curves } = section;
   return (
     <>
-      {checks.length === 0 ? null : (
-        <CheckTable caption={`Checks: ${label}`} checks={checks} workedHref={workedHref} pins={pins} />
-      )}
+      <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} />
       {curves.map((c) => (
         <CurvePlot key={c.key} curve={c} />
       ))}

@@ -68,6 +68,10 @@ export function Editor(props: EditorProps) {
           <p>{props.warning}</p>
         </Caution>
       )}
+      <p className="hush">
+        A unit may be typed with any number: 15 kgf cm, 0.25 in, 12 AWG. What is not known is left empty; what
+        needs it is then not assessed, and never passes.
+      </p>
       <form action={saveForm}>
         <input type="hidden" name="design" value={props.design} />
         <input type="hidden" name="baseVersion" value={draft.state.version} />

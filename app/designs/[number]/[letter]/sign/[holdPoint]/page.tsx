@@ -8,7 +8,7 @@ import type { HoldPoint } from '@/lib/review/hold-points';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
 import { signingPage } from '@/lib/service/signing/signing-page';
 import type { SigningView } from '@/lib/service/views/signing';
-import { CheckTable } from '@/lib/ui/checks/check-table';
+import { CheckTables } from '@/lib/ui/checks/check-tables';
 import { bySection } from '@/lib/ui/checks/sections';
 import { FindingList } from '@/lib/ui/findings/finding-list';
 import { LinkButton } from '@/lib/ui/forms/button';
@@ -99,9 +99,9 @@ function Checks({ view }: { readonly view: SigningView }) {
         mode={weakest?.mode ?? null}
       />
       {bySection(assessment.checks).map((s) => (
-        <CheckTable
+        <CheckTables
           key={s.key}
-          caption={s.label}
+          label={s.label}
           checks={s.rows}
           workedHref={addresses.worked(design.number, revision.letter)}
         />
