@@ -44,7 +44,7 @@ function linksOf(viewer: Viewer | null, club: string | undefined, current: PageF
 function Who({ viewer }: { readonly viewer: Viewer }) {
   return (
     <form action={signOut}>
-      <span>{viewer.name}</span> <Button kind="quiet">Sign out</Button>
+      <a href={addresses.account}>{viewer.name}</a> <Button kind="quiet">Sign out</Button>
     </form>
   );
 }

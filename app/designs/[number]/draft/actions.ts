@@ -5,6 +5,7 @@ import { type FormState, formState, text } from '@/app/_parts/answer';
 import { editsOfForm } from '@/lib/preview/rows';
 import { openDraft } from '@/lib/service/drafts/open-draft';
 import { saveDraft } from '@/lib/service/drafts/save-draft';
+import { replaceDraftFromRevision } from '@/lib/service/drafts/start-anew';
 import { publish } from '@/lib/service/publishing/publish';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
 
@@ -32,4 +33,16 @@ export async function publishDraft(_: FormState, form: FormData): Promise<FormSt
   const result = await publish(viewer, { design, baseVersion: opened.value.version, changeNote });
   if (!result.ok) return formState(result.error, form);
   redirect(addresses.revision(design, result.value.letter));
+}
+
+/** Puts the draft back to what a revision says; what was in it is lost, and the page asked for that. */
+export async function startAnew(_: FormState, form: FormData): Promise<FormState> {
+  const [design, letter, baseVersion] = [
+    text(form, 'design'),
+    text(form, 'letter'),
+    Number(text(form, 'baseVersion')),
+  ];
+  const result = await replaceDraftFromRevision(await currentViewer(), { design, letter, baseVersion });
+  if (!result.ok) return formState(result.error, form);
+  redirect(`${addresses.draft(design)}?from=${letter}`);
 }

@@ -9,6 +9,7 @@ import type { DraftView } from '@/lib/service/views/draft';
 import { TitleBlock } from '@/lib/ui/sheet/title-block';
 import { Editor } from './_parts/editor';
 import { PublishForm } from './_parts/publish-form';
+import { StartAnewForm } from './_parts/start-anew-form';
 
 interface Props {
   readonly params: Promise<{ number: string }>;
@@ -24,6 +25,7 @@ export default async function DraftPage({ params }: Props) {
   return shown(result, (draft) => (
     <PageFrame club={draft.design.club.code}>
       <Editor
+        key={draft.version}
         design={number}
         version={draft.version}
         content={draft.content}
@@ -33,6 +35,11 @@ export default async function DraftPage({ params }: Props) {
         saveAddress={addresses.saveDraft(number)}
         title={<DraftTitle draft={draft} />}
         publish={draft.mayPublish ? <PublishForm design={number} letter={draft.nextLetter} /> : null}
+        anew={
+          draft.mayEdit && draft.latest !== null && draft.ahead ? (
+            <StartAnewForm design={number} letter={draft.latest.letter} version={draft.version} />
+          ) : null
+        }
         compareAddress={
           draft.latest === null ? null : addresses.compare(number, draft.latest.letter, 'draft')
         }

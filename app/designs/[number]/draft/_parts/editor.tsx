@@ -29,6 +29,8 @@ interface EditorProps {
   readonly compareAddress: string | null;
   readonly title: ReactNode;
   readonly publish: ReactNode;
+  /** The way to give the draft up for the latest revision; null when there is nothing to give up. */
+  readonly anew: ReactNode;
 }
 
 export function Editor(props: EditorProps) {
@@ -51,6 +53,7 @@ export function Editor(props: EditorProps) {
             {/* What is not saved yet would be missing from the revision. */}
             <fieldset className="bare" disabled={waiting > 0 || unconfirmed(draft.state).length > 0}>
               {props.publish ?? <p className="hush">Your role does not publish.</p>}
+              {props.anew}
             </fieldset>
             {props.compareAddress === null ? null : (
               <Actions>
