@@ -14,7 +14,8 @@ export function shown<T>(result: Result<T>, render: (value: T) => ReactNode): Re
   if (result.ok) return render(result.value);
   const { status, sentence } = tell(result.error);
   if (status === 401) redirect(addresses.signIn);
-  if (status === 404) notFound();
+  // What cannot be read as an address of ours leads nowhere either.
+  if (status === 404 || status === 400) notFound();
   return (
     <PageFrame>
       <Sheet title={<PlainTitle over="Pawl" title="Not allowed" />}>

@@ -1,6 +1,6 @@
 // A draft as the form shows it: parts, stages, gears and fields, each field with its text and its problem.
 import { type PartKey, partKeys, parts } from '@/lib/design/document';
-import { type DraftContent, type Edit, pendingProblems } from '@/lib/design/edit';
+import { applyEdit, type DraftContent, type Edit, pendingProblems } from '@/lib/design/edit';
 import { newStageId } from '@/lib/design/stage-id';
 import { type FieldAt, fieldsOf } from '@/lib/design/walk';
 import { fieldOf, type LeafField } from '@/lib/quantity/field';
@@ -46,13 +46,28 @@ export function insertAfter(content: DraftContent, id: string): Edit {
   return { do: 'insertStage', id: newStageId(taken), after: id, like: id };
 }
 
-/** The edits that turn the draft into what a posted form holds: one for each field whose text differs. */
-export function editsOfForm(content: DraftContent, texts: ReadonlyMap<string, string>): Edit[] {
-  const rows = fieldsOf(content.document).map((at) => rowOf(at, content, {}));
-  return rows.flatMap(({ path, text }) => {
-    const posted = texts.get(path);
-    return posted === undefined || posted === text ? [] : [{ do: 'set' as const, path, text: posted }];
+/** The text of every field, by path: what a form shows when it is opened. */
+export function textsOf(content: DraftContent): Record<string, string> {
+  return Object.fromEntries(fieldsOf(content.document).map((at) => [at.path, rowOf(at, content, {}).text]));
+}
+
+/**
+ * The edits that a posted form makes: one for each field whose text is not the one the form was opened with. What others
+ * saved since is no edit of the form's.
+ */
+export function editsOfForm(
+  opened: Readonly<Record<string, string>>,
+  posted: ReadonlyMap<string, string>,
+): Edit[] {
+  return Object.entries(opened).flatMap(([path, before]) => {
+    const text = posted.get(path);
+    return text === undefined || text === before ? [] : [{ do: 'set' as const, path, text }];
   });
+}
+
+/** The draft with edits on top of it. */
+export function withEdits(content: DraftContent, edits: readonly Edit[]): DraftContent {
+  return edits.reduce((before, edit) => applyEdit(before, edit).content, content);
 }
 
 function partRows(key: PartKey, all: readonly FieldRow[], content: DraftContent): PartRows {

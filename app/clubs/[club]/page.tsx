@@ -58,8 +58,10 @@ function ShelfTitle({ shelf }: { readonly shelf: ShelfView }) {
   );
 }
 
+const releases: ReadonlySet<string> = new Set(['benchSpin', 'proofLoad', 'fullPower']);
+
 function released(row: ShelfRow): boolean {
-  return row.latest?.standing.key.startsWith('released') === true;
+  return row.latest !== null && releases.has(row.latest.standing.key);
 }
 
 function Designs({ rows }: { readonly rows: readonly ShelfRow[] }) {

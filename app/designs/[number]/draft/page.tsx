@@ -8,7 +8,6 @@ import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { DraftView } from '@/lib/service/views/draft';
 import { TitleBlock } from '@/lib/ui/sheet/title-block';
 import { Editor } from './_parts/editor';
-import { PublishForm } from './_parts/publish-form';
 import { StartAnewForm } from './_parts/start-anew-form';
 
 interface Props {
@@ -25,7 +24,6 @@ export default async function DraftPage({ params }: Props) {
   return shown(result, (draft) => (
     <PageFrame club={draft.design.club.code}>
       <Editor
-        key={draft.version}
         design={number}
         version={draft.version}
         content={draft.content}
@@ -34,7 +32,7 @@ export default async function DraftPage({ params }: Props) {
         warning={draft.warning}
         saveAddress={addresses.saveDraft(number)}
         title={<DraftTitle draft={draft} />}
-        publish={draft.mayPublish ? <PublishForm design={number} letter={draft.nextLetter} /> : null}
+        publishAs={draft.mayPublish ? draft.nextLetter : null}
         anew={
           draft.mayEdit && draft.latest !== null && draft.ahead ? (
             <StartAnewForm design={number} letter={draft.latest.letter} version={draft.version} />

@@ -1,10 +1,11 @@
 'use client';
 // All fields of a draft, a lettered view a part. One listener hears every field; stages can be added, moved and removed.
-import { type FormEvent, memo } from 'react';
+import { type FormEvent, memo, useEffect, useRef } from 'react';
 import type { FieldRow, GroupRows, PartRows, StageRows } from '@/lib/preview/rows';
 import { Actions, Button } from '@/lib/ui/forms/button';
 import { DesignField } from '@/lib/ui/forms/design-field';
 import { View } from '@/lib/ui/sheet/view';
+import { typedEarly } from './typed-early';
 
 interface StageActions {
   readonly onInsert: (after: string) => void;
@@ -25,8 +26,15 @@ export function DraftForm({ parts, onText, ...stageActions }: DraftFormProps) {
     if (input instanceof HTMLInputElement || input instanceof HTMLSelectElement)
       onText(input.name, input.value);
   };
+  const fields = useRef<HTMLDivElement>(null);
+  const opened = useRef({ parts, onText });
+  useEffect(() => {
+    if (fields.current === null) return;
+    for (const { path, text } of typedEarly(fields.current, opened.current.parts))
+      opened.current.onText(path, text);
+  }, []);
   return (
-    <div onInput={heard}>
+    <div ref={fields} onInput={heard}>
       {parts.map((part, i) => (
         <View
           key={part.key}

@@ -1,20 +1,22 @@
 'use client';
 // The draft's sheet: the form on the left, in the margin what it comes to. Saves by itself; without script it is a form
 // with a button.
-import { type ReactNode, useMemo } from 'react';
+import { type ReactNode, useActionState, useMemo } from 'react';
 import type { Assessment } from '@/lib/assess/assessment';
 import type { DraftContent } from '@/lib/design/edit';
 import { unconfirmed } from '@/lib/preview/queue';
-import { insertAfter, rowsOf } from '@/lib/preview/rows';
+import { insertAfter, rowsOf, textsOf, withEdits } from '@/lib/preview/rows';
 import { useDraft } from '@/lib/preview/use-draft';
 import { usePreview } from '@/lib/preview/use-preview';
 import { Actions, Button, LinkButton } from '@/lib/ui/forms/button';
 import { Caution } from '@/lib/ui/notices/caution';
+import { Failure } from '@/lib/ui/notices/notice';
 import { MarginBlock } from '@/lib/ui/sheet/margin-block';
 import { Sheet } from '@/lib/ui/sheet/sheet';
-import { saveForm } from '../actions';
+import { type FormSaved, saveForm } from '../actions';
 import { DraftForm } from './draft-form';
 import { LivePreview } from './live-preview';
+import { PublishForm } from './publish-form';
 import { SaveState } from './save-state';
 
 interface EditorProps {
@@ -28,15 +30,29 @@ interface EditorProps {
   readonly saveAddress: string;
   readonly compareAddress: string | null;
   readonly title: ReactNode;
-  readonly publish: ReactNode;
+  /** Letter under which the viewer may publish; null for who may not. */
+  readonly publishAs: string | null;
   /** The way to give the draft up for the latest revision; null when there is nothing to give up. */
   readonly anew: ReactNode;
 }
 
+const notSent: FormSaved = { failure: null, edits: [] };
+
+/** What the form answers without script outlives the draft's versions; everything else starts anew with each. */
 export function Editor(props: EditorProps) {
+  const [answer, save] = useActionState(saveForm, notSent);
+  return <DraftSheet key={props.version} {...props} answer={answer} save={save} />;
+}
+
+interface DraftSheetProps extends EditorProps {
+  readonly answer: FormSaved;
+  readonly save: (form: FormData) => void;
+}
+
+function DraftSheet({ answer, save, ...props }: DraftSheetProps) {
   const draft = useDraft(props.design, props.saveAddress, props.version, props.content);
   const preview = usePreview(draft.content.document, props.first);
-  const parts = useMemo(() => rowsOf(draft.content), [draft.content]);
+  const parts = useMemo(() => rowsOf(withEdits(draft.content, answer.edits)), [draft.content, answer]);
   const waiting = parts.reduce((sum, p) => sum + p.waiting, 0);
   return (
     <Sheet
@@ -52,7 +68,11 @@ export function Editor(props: EditorProps) {
             ) : null}
             {/* What is not saved yet would be missing from the revision. */}
             <fieldset className="bare" disabled={waiting > 0 || unconfirmed(draft.state).length > 0}>
-              {props.publish ?? <p className="hush">Your role does not publish.</p>}
+              {props.publishAs === null ? (
+                <p className="hush">Your role does not publish.</p>
+              ) : (
+                <PublishForm design={props.design} letter={props.publishAs} version={draft.state.version} />
+              )}
               {props.anew}
             </fieldset>
             {props.compareAddress === null ? null : (
@@ -75,7 +95,11 @@ export function Editor(props: EditorProps) {
         A unit may be typed with any number: 15 kgf cm, 0.25 in, 12 AWG. What is not known is left empty; what
         needs it is then not assessed, and never passes.
       </p>
-      <form action={saveForm}>
+      {answer.failure === null ? null : (
+        <Failure title={answer.failure.title}>{answer.failure.sentence}</Failure>
+      )}
+      {/* Texts that a browser puts back by itself are no edits: hence no completion. */}
+      <form action={save} autoComplete="off">
         <input type="hidden" name="design" value={props.design} />
         <input type="hidden" name="baseVersion" value={draft.state.version} />
         <fieldset className="bare" disabled={!props.mayEdit}>
@@ -89,6 +113,7 @@ export function Editor(props: EditorProps) {
             onMove={(id, by) => draft.edit({ do: 'moveStage', id, by })}
           />
           <noscript>
+            <input type="hidden" name="opened" value={JSON.stringify(textsOf(props.content))} />
             <Actions>
               <Button kind="main">Save the draft</Button>
             </Actions>

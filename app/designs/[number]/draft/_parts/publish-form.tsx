@@ -2,11 +2,18 @@
 import { TextForm } from '@/app/_parts/text-form';
 import { publishDraft } from '../actions';
 
-export function PublishForm({ design, letter }: { readonly design: string; readonly letter: string }) {
+interface PublishFormProps {
+  readonly design: string;
+  readonly letter: string;
+  /** Version of the draft that the page shows. */
+  readonly version: number;
+}
+
+export function PublishForm({ design, letter, version }: PublishFormProps) {
   return (
     <TextForm
       action={publishDraft}
-      hidden={{ design }}
+      hidden={{ design, baseVersion: String(version) }}
       failed="Not published."
       submit={`Publish revision ${letter}`}
       kind="main"
