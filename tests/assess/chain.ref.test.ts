@@ -155,12 +155,15 @@ describe('loads, independent', () => {
     );
   });
 
-  it('adds friction to what the motor must give and leaves it out of what the teeth bear', () => {
+  it('adds the friction of later stages to what teeth and motor carry, for the motor drives against it', () => {
     near(figure('train.efficiency'), eta[0] * eta[1]);
     near(figure('train.motorTorquePeak'), 12 / ((55 / 17) * (47 / 15) * eta[0] * eta[1]));
-    near(figure('train.stages.k2.pinion.torque'), (12 * 15) / 47);
-    near(figure('train.stages.k1.pinion.torque'), 12 / ((55 / 17) * (47 / 15)));
-    near(figure('train.stages.k1.tangentialForce'), (2000 * 12) / ((55 / 17) * (47 / 15)) / one.d[0]);
+    near(figure('train.stages.k2.wheel.torque'), 12);
+    near(figure('train.stages.k2.pinion.torque'), (12 * 15) / 47 / eta[1]);
+    near(figure('train.stages.k1.wheel.torque'), (12 * 15) / 47 / eta[1]);
+    near(figure('train.stages.k1.pinion.torque'), 12 / ((55 / 17) * (47 / 15) * eta[0] * eta[1]));
+    near(figure('train.stages.k2.tangentialForce'), (2000 * 12) / two.d[1]);
+    near(figure('train.stages.k1.tangentialForce'), (2000 * 12 * 15) / 47 / eta[1] / one.d[1]);
     near(figure('train.motorSpeed'), 120 * rad * (55 / 17) * (47 / 15));
   });
 
@@ -171,7 +174,7 @@ describe('loads, independent', () => {
 });
 
 describe('strength, independent', () => {
-  const Ft1 = (2000 * 12) / ((55 / 17) * (47 / 15)) / one.d[0];
+  const Ft1 = (2000 * 12) / ((55 / 17) * (47 / 15) * eta[1]) / one.d[0];
   const Ft2 = (2000 * 12) / two.d[1];
 
   it('agrees on the root stress of the motor pinion and of the output wheel', () => {

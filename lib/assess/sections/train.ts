@@ -124,8 +124,8 @@ function totals(work: Work, stages: readonly StageWork[], motorShaft: Shaft, dut
   const train: TrainWork = {
     ratio,
     efficiency,
-    motorTorquePeak: motorShaft.drivePeak,
-    motorTorqueHold: motorShaft.driveHold,
+    motorTorquePeak: motorShaft.peak,
+    motorTorqueHold: motorShaft.hold,
     motorSpeed: motorShaft.speed,
     outputInertia: duty.inertia,
   };

@@ -20,9 +20,9 @@ const pinion = (teeth: number, shift: number): Changes => ({
 export const gearCases: readonly RuleCase[] = [
   {
     rule: 'weakest-link',
-    title: 'a limit of 60 A forces more than the pinion holds; 19 A keep its required factor',
+    title: 'a limit of 60 A forces more than the pinion holds; 18 A keep its required factor',
     fires: { 'drive.motorCurrentLimit': 60 },
-    quiet: { 'drive.motorCurrentLimit': 19 },
+    quiet: { 'drive.motorCurrentLimit': 18 },
     at: `${k1}.pinion.root.peak`,
     class: 'critical',
   },
@@ -30,7 +30,7 @@ export const gearCases: readonly RuleCase[] = [
     rule: 'weakest-link',
     title: 'a limit of 20 A leaves less than the required factor',
     fires: { 'drive.motorCurrentLimit': 20 },
-    quiet: { 'drive.motorCurrentLimit': 19 },
+    quiet: { 'drive.motorCurrentLimit': 18 },
     at: `${k1}.pinion.root.peak`,
     class: 'major',
   },

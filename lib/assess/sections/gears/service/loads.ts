@@ -20,7 +20,10 @@ export interface GearLoad {
 export interface StageLoad {
   readonly pinion: GearLoad;
   readonly wheel: GearLoad;
-  /** Tangential force on the reference circle at peak and hold, friction not credited. */
+  /**
+   * Tangential force on the reference circle at peak and hold, as the wheel hands it on: losses of the stages towards
+   * the output are in it, for the motor drives against them; those of this mesh are not.
+   */
   readonly forcePeak: Traced;
   readonly forceHold: Traced;
   readonly velocity: Traced;
@@ -30,18 +33,14 @@ export interface StageLoad {
   readonly after: Traced;
 }
 
-/** Torque, speed and turns of one shaft, passed from stage to stage towards the motor. */
+/** Driving torques, speed and turns of one shaft, passed from stage to stage towards the motor. */
 export interface Shaft {
+  /** Friction of the stages towards the output included: it adds to what every shaft before them must carry. */
   readonly peak: Traced;
   readonly hold: Traced;
-  /** Driving torques, friction of the stages towards the output included. */
-  readonly drivePeak: Traced;
-  readonly driveHold: Traced;
   readonly speed: Traced;
   readonly turns: Traced;
 }
-
-const frictionless = practice(1, 'friction is not credited to the teeth');
 
 /** The output shaft, where the duty acts. */
 export function outputShaft(work: Work): Shaft {
@@ -49,8 +48,6 @@ export function outputShaft(work: Work): Shaft {
   return {
     peak: peakTorque,
     hold: holdTorque,
-    drivePeak: peakTorque,
-    driveHold: holdTorque,
     speed: outputSpeed,
     turns: practice(1, 'the output shaft itself'),
   };
@@ -67,24 +64,22 @@ export function stageLoad(
   const { sheet } = work;
   const { at, u } = g;
   const eta = friction?.efficiency ?? assumedEfficiency;
-  const torque = (T_2: Traced, by: Traced, as: string) =>
-    sheet.work('gears', at, pinionTorque, { T_2, u, eta: by }, as);
+  const torque = (T_2: Traced, as: string) => sheet.work('gears', at, pinionTorque, { T_2, u, eta }, as);
   const next: Shaft = {
-    peak: torque(shaft.peak, frictionless, 'T_1.peak'),
-    hold: torque(shaft.hold, frictionless, 'T_1.hold'),
-    drivePeak: torque(shaft.drivePeak, eta, 'T_1.drive'),
-    driveHold: torque(shaft.driveHold, eta, 'T_1.driveHold'),
+    peak: torque(shaft.peak, 'T_1.peak'),
+    hold: torque(shaft.hold, 'T_1.hold'),
     speed: sheet.work('gears', at, pinionSpeed, { omega_2: shaft.speed, u }),
     turns: sheet.work('gears', at, turnsPerOutputTurn, { i_after: shaft.turns, u }),
   };
-  const d = g.pinion.reference;
+  const force = (T: Traced, as: string) =>
+    sheet.work('gears', at, tangentialForce, { T, d: g.wheel.reference }, as);
   const load: StageLoad = {
     pinion: gearLoad(work, `${at}.pinion`, next, duty),
     wheel: gearLoad(work, `${at}.wheel`, shaft, duty),
-    forcePeak: sheet.work('gears', at, tangentialForce, { T: next.peak, d }, 'F_t.peak'),
-    forceHold: sheet.work('gears', at, tangentialForce, { T: next.hold, d }, 'F_t.hold'),
-    velocity: sheet.work('gears', at, pitchLineVelocity, { omega: next.speed, d }),
-    power: sheet.work('gears', at, shaftPower, { T: next.drivePeak, omega: next.speed }),
+    forcePeak: force(shaft.peak, 'F_t.peak'),
+    forceHold: force(shaft.hold, 'F_t.hold'),
+    velocity: sheet.work('gears', at, pitchLineVelocity, { omega: next.speed, d: g.pinion.reference }),
+    power: sheet.work('gears', at, shaftPower, { T: next.peak, omega: next.speed }),
     after: shaft.turns,
   };
   return { load, next };

@@ -51,7 +51,7 @@ export function rootStressOf(
   const K_A = work.design.duty.shockFactor;
   const common = { b: g.stage.faceWidth, m_n: g.stage.module, ...form, ...shares };
   const metals = material.kind === 'metal' && mate.kind === 'metal';
-  const note = 'Load at the tip of one tooth, shared by the contact ratio; friction is not credited.';
+  const note = 'Load at the tip of one tooth, shared by the contact ratio.';
   const stress = (F_t: Traced, K: Traced, as: string) =>
     metals
       ? work.sheet.work(
