@@ -131,8 +131,10 @@ export function addCheck(work: Work, c: CheckInput): void {
 
 function factorOf(demand: Traced | null, capacity: Traced | null): number | null {
   if (demand === null || capacity === null) return null;
-  // No demand at all: the element is not loaded, and a factor without bound says nothing. It counts as a large one.
-  const factor = demand.value <= 0 ? 1e6 : Math.min(capacity.value / demand.value, 1e6);
+  // No demand at all: the element is not loaded, and a factor without bound says nothing. It counts as a large one,
+  // unless nothing is left to load: a winding that its moves alone bring to its limit holds no hold.
+  const unloaded = capacity.value > 0 ? 1e6 : 0;
+  const factor = demand.value <= 0 ? unloaded : Math.min(capacity.value / demand.value, 1e6);
   return Number.isFinite(factor) ? factor : null;
 }
 
