@@ -5,6 +5,7 @@ import { join } from '@/lib/service/members/join';
 import { signIn } from '@/lib/service/sign-in/sign-in';
 import { viewerOf } from '@/lib/service/sign-in/viewer';
 import type { Viewer } from '@/lib/service/viewer';
+import type { SignedIn } from '@/lib/service/views/members';
 import { club, invited, type PersonKey, people, personKeys } from '../people';
 import { taken } from './answer';
 
@@ -17,7 +18,8 @@ export async function bringIn(password: string): Promise<Cast> {
   const { maud } = people;
   const founder = { email: maud.email, name: maud.name, password };
   await taken('founding', foundClub({ ...club, steward: founder }));
-  const steward = await arrived('maud', password);
+  const session = await taken('signing in', signIn({ email: maud.email, password, address }));
+  const steward = await arrived('maud', session);
   const cast: Record<string, Viewer> = { maud: steward };
   for (const key of personKeys) if (key !== 'maud') cast[key] = await enter(steward, key, password);
   for (const { email, role } of invited)
@@ -28,12 +30,10 @@ export async function bringIn(password: string): Promise<Cast> {
 async function enter(steward: Viewer, key: PersonKey, password: string): Promise<Viewer> {
   const { email, name, role } = people[key];
   const { token } = await taken('inviting', invite(steward, { club: club.code, email, role }));
-  await taken('joining', join({ token, address, name, password }));
-  return arrived(key, password);
+  return arrived(key, await taken('joining', join({ token, address, name, password })));
 }
 
-async function arrived(key: PersonKey, password: string): Promise<Viewer> {
-  const session = await taken('signing in', signIn({ email: people[key].email, password, address }));
+async function arrived(key: PersonKey, session: SignedIn): Promise<Viewer> {
   const viewer = await viewerOf(session);
   if (viewer === null) throw new Error(`The demo club: ${people[key].name} is not there.`);
   return viewer;

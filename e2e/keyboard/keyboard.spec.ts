@@ -1,0 +1,56 @@
+// The whole way with the keyboard alone.
+import { people } from '../../lib/demo/people';
+import { field, saved } from '../drawing';
+import { demoPassword, expect, test } from '../people';
+import { tabTo } from './keys';
+
+test('by keyboard: sign in, open a design, reach a check and its worked step', async ({ open }) => {
+  const page = await open();
+  await page.goto('/sign-in');
+  await page.keyboard.press('Tab');
+  await expect(page.getByRole('link', { name: 'Skip to the sheet' })).toBeFocused();
+  await tabTo(page, page.getByLabel('E-mail'));
+  await page.keyboard.type(people.isa.email);
+  await tabTo(page, page.getByLabel('Password'));
+  await page.keyboard.type(demoPassword());
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/clubs\/SB$/);
+
+  await tabTo(page, page.getByRole('link', { name: 'Observatory shutter drive' }).first());
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/designs\/SB-001\/D$/);
+
+  await tabTo(page, page.getByRole('link', { name: 'Stage 3 wheel, tooth root' }).first());
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/D\/worked#step-/);
+  const step = page.locator(`[id="${decodeURIComponent(new URL(page.url()).hash.slice(1))}"]`);
+  await expect(step).toBeInViewport();
+  await expect(step.locator('math').first()).toBeVisible();
+  await expect(step).toContainText('Stage 3');
+});
+
+test('by keyboard: start a design, change a field, publish it', async ({ enter }) => {
+  const page = await enter('isa');
+  await page.goto('/clubs/SB');
+  await tabTo(page, page.getByRole('link', { name: 'New design' }));
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/new$/);
+  await tabTo(page, page.getByLabel('Title', { exact: true }));
+  await page.keyboard.type('Harbour light shutter');
+  await tabTo(page, page.getByLabel('Starter', { exact: true }));
+  await page.keyboard.type('Turn');
+  await tabTo(page, page.getByRole('button', { name: 'Start the draft' }));
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/draft$/);
+
+  await tabTo(page, field(page, 'drive.motorCurrentLimit'));
+  await page.keyboard.press('ControlOrMeta+A');
+  await page.keyboard.type('12 A');
+  await saved(page);
+  await tabTo(page, page.getByLabel('Change note'));
+  await page.keyboard.type('First issue, with the limit at 12 A.');
+  await tabTo(page, page.getByRole('button', { name: 'Publish revision A' }));
+  await page.keyboard.press('Enter');
+  await page.waitForURL(/\/A$/);
+  await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour light shutter');
+});
