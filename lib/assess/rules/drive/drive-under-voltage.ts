@@ -14,7 +14,7 @@ export const driveUnderVoltage: Rule = {
     return [
       {
         at: 'drive.minVoltage',
-        text: `At the cut-off the supply is at ${printSI(check.capacity, 'V')}; the drive needs ${printSI(check.demand, 'V')}.`,
+        text: `At the cut-off and under the peak load the drive is left ${printSI(check.capacity, 'V')}; it needs ${printSI(check.demand, 'V')}.`,
         advice: 'Raise the cut-off, take more cells or a drive for a lower voltage.',
       },
     ];

@@ -50,10 +50,10 @@ export function limits(work: Work, motor: MotorWork, source: Source, load: LoadW
     missing: drive.batteryCurrentLimit === null ? 'The battery current limit is not entered.' : load.missing,
     caveat,
   });
-  voltageRange(work, source);
+  voltageRange(work, source, load);
 }
 
-function voltageRange(work: Work, source: Source): void {
+function voltageRange(work: Work, source: Source, load: LoadWork): void {
   const { minVoltage, maxVoltage } = work.design.drive;
   const range = (
     key: string,
@@ -63,7 +63,7 @@ function voltageRange(work: Work, source: Source): void {
     capacityLabel: string,
     capacity: Traced | null,
     from: string,
-    unentered: boolean,
+    missing: string,
   ) =>
     addCheck(work, {
       key: `drive.${key}`,
@@ -77,8 +77,9 @@ function voltageRange(work: Work, source: Source): void {
       capacity,
       required: 1,
       requiredFrom: from,
-      missing: unentered ? 'The drive’s voltage range is not entered.' : missingVoltage,
+      missing,
     });
+  const unentered = 'The drive’s voltage range is not entered.';
   range(
     'maxVoltage',
     'Drive, greatest supply voltage',
@@ -87,16 +88,16 @@ function voltageRange(work: Work, source: Source): void {
     'Greatest supply voltage of the drive',
     maxVoltage,
     'The drive’s own limit; regenerating raises the voltage further',
-    maxVoltage === null,
+    maxVoltage === null ? unentered : missingVoltage,
   );
   range(
     'minVoltage',
     'Drive, least supply voltage',
     'Least supply voltage of the drive',
     minVoltage,
-    'Supply at the cut-off, at rest',
-    source.empty,
+    'Voltage at the drive at the cut-off, under the peak load',
+    load.voltage,
     'Below it the drive stops working',
-    minVoltage === null,
+    minVoltage === null ? unentered : load.missing,
   );
 }

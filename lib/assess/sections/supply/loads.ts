@@ -20,6 +20,8 @@ export interface LoadWork {
   readonly running: Traced | null;
   /** Holding torque at rest: copper loss alone. */
   readonly hold: Traced | null;
+  /** Voltage at the drive, V, under the peak current. */
+  readonly voltage: Traced | null;
   /** Sentence for the checks that need a current that is null. */
   readonly missing: string;
 }
@@ -37,8 +39,10 @@ export function loads(work: Work, train: TrainWork, motor: MotorWork, source: So
     const given = { P, U_oc: source.empty, R_s: source.resistance };
     return work.sheet.work('supply', 'supply', batteryCurrent, given, `I_bat.${as}`);
   };
+  const peak = current(peakPower, 'peak');
   const found: LoadWork = {
-    peak: current(peakPower, 'peak'),
+    peak,
+    voltage: underLoad(work, source, peak),
     running: current(power(train.motorSpeed, motor.running, 'run'), 'run'),
     hold: current(power(standstill, motor.hold, 'hold'), 'hold'),
     missing: missingOf(source, deliverable, peakPower),
@@ -65,7 +69,7 @@ export function loads(work: Work, train: TrainWork, motor: MotorWork, source: So
   figure('holdCurrent', 'Battery current at the holding torque, at rest', 'I_bat_hold', found.hold);
   duration(work, found);
   sourceChecks(work, motor, source, found, peakPower, deliverable);
-  voltage(work, train, motor, source, found);
+  voltage(work, train, motor, found);
   return found;
 }
 
@@ -177,21 +181,20 @@ function sourceChecks(
   });
 }
 
-function voltage(work: Work, train: TrainWork, motor: MotorWork, source: Source, found: LoadWork): void {
+function underLoad(work: Work, source: Source, I_bat: Traced | null): Traced | null {
+  const { empty: U_oc, resistance: R_s } = source;
+  if (U_oc === null || R_s === null || I_bat === null) return null;
+  return work.sheet.work('supply', 'supply', loadedVoltage, { U_oc, I_bat, R_s });
+}
+
+function voltage(work: Work, train: TrainWork, motor: MotorWork, found: LoadWork): void {
   const needed = work.sheet.work('motor', 'motor', requiredVoltage, {
     omega: train.motorSpeed,
     K_v: work.design.motor.speedConstant,
     I: motor.peak,
     R: motor.hotResistance,
   });
-  const given =
-    source.empty === null || source.resistance === null || found.peak === null
-      ? null
-      : work.sheet.work('supply', 'supply', loadedVoltage, {
-          U_oc: source.empty,
-          I_bat: found.peak,
-          R_s: source.resistance,
-        });
+  const given = found.voltage;
   addFigure(work, {
     key: 'supply.loadedVoltage',
     section: 'supply',
