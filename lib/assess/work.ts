@@ -23,6 +23,8 @@ export interface TrainWork {
   readonly ratio: Traced;
   /** Efficiency from motor to output, bearings included; null when friction is not known. */
   readonly efficiency: Traced | null;
+  /** The same with 0.7 for each stage whose friction is not known: what the motor is held to drive against. */
+  readonly drivingEfficiency: Traced;
   /** Torque at the motor shaft that the peak and the holding torque ask for, losses of the train included. */
   readonly motorTorquePeak: Traced;
   readonly motorTorqueHold: Traced;
@@ -31,6 +33,10 @@ export interface TrainWork {
   /** Inertia of arm, tip mass and load at the output, kg m². */
   readonly outputInertia: Traced;
 }
+
+/** Said wherever the motor is held to drive against a friction that is not known. */
+export const frictionCaveat =
+  'Where the friction of a stage is not known, an efficiency of 0.7 is assumed to the safe side.';
 
 /** What the drive section hands to the rules and the headline. */
 export interface DriveWork {

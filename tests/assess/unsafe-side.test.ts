@@ -28,6 +28,49 @@ describe('a drive that drops out', () => {
   });
 });
 
+describe('friction that the catalogue does not know', () => {
+  // TPU on carbon-fibre polyamide, dry: no coefficient in the catalogue, so 0.7 stands for the stage.
+  const dry: Changes = {
+    'train.stages.s4.wheel.material': 'tpu95a_fdm',
+    'train.stages.s4.lubrication': 'dry',
+  };
+  const known = assess(lifter);
+  const unknown = assess(changed(lifter, dry));
+  const figure = (a: typeof known, key: string) => a.figures.find((f) => f.key === key)?.value ?? Number.NaN;
+  const stage4 = figure(known, 'train.stages.s4.efficiency');
+
+  it('takes as much off the torque for the usual move as it adds to the motor’s', () => {
+    const of = (a: typeof known) => a.checks.find((c) => c.key === 'output.move');
+    expect(figure(unknown, 'train.efficiency')).toBeNaN();
+    expect((of(unknown)?.capacity ?? 0) / (of(known)?.capacity ?? 1)).toBeCloseTo(0.7 / stage4, 9);
+    expect(of(unknown)?.caveat).toMatch(/0\.7 is assumed/);
+  });
+
+  it('warms the winding in the moves of the duty as well as in the hold', () => {
+    const left = (a: typeof known) => 105 - (a.checks.find((c) => c.key === 'motor.winding')?.capacity ?? 0);
+    expect(left(unknown) / left(known)).toBeCloseTo((stage4 / 0.7) ** 2, 6);
+  });
+});
+
+describe('a winding', () => {
+  it('is warmed by rests in which the load is held, up to the longest hold each', () => {
+    // 8 s of move and 30 s of rest, held throughout: the effective torque is the holding torque and a little of
+    // acceleration; held for none of it, √(8/38) of that (independent).
+    const rms = (changes: Changes) =>
+      assess(changed(lifter, changes)).figures.find((f) => f.key === 'duty.effectiveTorque')?.value ?? 0;
+    expect(rms({})).toBeGreaterThan(107);
+    expect(rms({}) / 107).toBeCloseTo(1, 2);
+    expect(rms({ 'duty.holdTime': 0 }) / 107).toBeCloseTo(Math.sqrt(8 / 38), 2);
+    expect(rms({ 'duty.holdTime': 15 }) / 107).toBeCloseTo(Math.sqrt(23 / 38), 2);
+  });
+
+  it('says when the rotor’s share of the moves is left out of its warming', () => {
+    const caveat = check(changed(lifter, { 'motor.rotorInertia': null }), 'motor.winding').caveat;
+    expect(caveat).toMatch(/rotor’s inertia is not entered/);
+    expect(check(lifter, 'motor.winding').caveat).toBeNull();
+  });
+});
+
 describe('nothing asked of what has nothing left', () => {
   const racing: Changes = { 'duty.moveTime': 0.05, 'duty.restTime': 0 };
 

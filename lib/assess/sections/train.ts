@@ -9,7 +9,7 @@ import type { DutyWork } from './duty';
 import { geometryFigures, loadFigures, temperatureFigures } from './gears/figures';
 import { type StageGeometry, stageGeometry } from './gears/pair/geometry';
 import { placesOf, type Side, sides } from './gears/pair/stage';
-import { type Friction, frictionOf } from './gears/service/friction';
+import { assumedEfficiency, type Friction, frictionOf } from './gears/service/friction';
 import { outputShaft, type Shaft, type StageLoad, stageLoad } from './gears/service/loads';
 import { type GearMaterial, gearMaterial } from './gears/service/materials';
 import { caseTemperatureOf, retentionAt, toothTemperature } from './gears/service/temperature';
@@ -106,24 +106,21 @@ const noPlay = practice(0, 'before the first stage');
 
 function totals(work: Work, stages: readonly StageWork[], motorShaft: Shaft, duty: DutyWork): TrainWork {
   let ratio = direct;
-  let efficiency: Traced | null = direct;
+  let drivingEfficiency = direct;
   let unknown: string | null = null;
   for (const { geometry: g, friction } of stages) {
     ratio = work.sheet.work('gears', g.at, trainRatio, { i_before: ratio, u: g.u });
-    if (typeof friction === 'string') {
-      unknown ??= `${g.place}: ${friction}`;
-      efficiency = null;
-    } else if (efficiency !== null) {
-      const inputs: Readonly<Record<'eta_before' | 'eta', Traced>> = {
-        eta_before: efficiency,
-        eta: friction.efficiency,
-      };
-      efficiency = work.sheet.work('gears', g.at, trainEfficiency, inputs);
-    }
+    const known = typeof friction !== 'string';
+    if (!known) unknown ??= `${g.place}: ${friction}`;
+    drivingEfficiency = work.sheet.work('gears', g.at, trainEfficiency, {
+      eta_before: drivingEfficiency,
+      eta: known ? friction.efficiency : assumedEfficiency,
+    });
   }
   const train: TrainWork = {
     ratio,
-    efficiency,
+    efficiency: unknown === null ? drivingEfficiency : null,
+    drivingEfficiency,
     motorTorquePeak: motorShaft.peak,
     motorTorqueHold: motorShaft.hold,
     motorSpeed: motorShaft.speed,

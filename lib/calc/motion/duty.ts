@@ -13,16 +13,19 @@ export const moveTorque = formula({
   of: (g) => Math.sqrt(g.T_L ** 2 + (g.J_out * g.alpha_rms) ** 2),
 });
 
-/** Effective torque of moves and rests in turn, N m. */
+/** Effective torque of moves and rests in turn, N m: each rest is held with T_rest for t_held (s) and free thereafter. */
 export const dutyTorque = formula({
   key: 'motion.dutyTorque',
   symbol: 'T_rms',
   name: 'Effective torque of the duty',
   unit: 'N m',
-  given: { T_move: 'N m', t_move: 's', T_rest: 'N m', t_rest: 's' },
-  text: 'sqrt((T_move^2 * t_move + T_rest^2 * t_rest) / (t_move + t_rest))',
+  given: { T_move: 'N m', t_move: 's', T_rest: 'N m', t_held: 's', t_rest: 's' },
+  text: 'sqrt((T_move^2 * t_move + T_rest^2 * min(t_held, t_rest)) / (t_move + t_rest))',
   source: 'Definition of the effective value',
-  of: (g) => Math.sqrt((g.T_move ** 2 * g.t_move + g.T_rest ** 2 * g.t_rest) / (g.t_move + g.t_rest)),
+  of: (g) =>
+    Math.sqrt(
+      (g.T_move ** 2 * g.t_move + g.T_rest ** 2 * Math.min(g.t_held, g.t_rest)) / (g.t_move + g.t_rest),
+    ),
 });
 
 /** Share of the time in which the actuator moves. */

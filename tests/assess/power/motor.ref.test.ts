@@ -12,6 +12,7 @@ function direct(document: Design): TrainWork {
     ...plainTrain(document),
     ratio: traced(1),
     efficiency: traced(1),
+    drivingEfficiency: traced(1),
     motorTorquePeak: traced(document.duty.peakTorque),
     motorTorqueHold: traced(document.duty.holdTorque),
     motorSpeed: traced((document.duty.outputSpeed * Math.PI) / 180),

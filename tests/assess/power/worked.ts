@@ -39,6 +39,7 @@ export function plainTrain(document: Design): TrainWork {
   return {
     ratio: traced(ratio),
     efficiency: traced(efficiency),
+    drivingEfficiency: traced(efficiency),
     motorTorquePeak: traced(duty.peakTorque / ratio / efficiency),
     motorTorqueHold: traced(duty.holdTorque / ratio / efficiency),
     motorSpeed: traced(((duty.outputSpeed * Math.PI) / 180) * ratio),

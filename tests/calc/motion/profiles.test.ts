@@ -58,8 +58,11 @@ describe('the duty', () => {
     });
     const thirds = [T_L + T_a, T_L, T_L - T_a].map((torque) => ({ torque, duration: 0.2 }));
     expect(T_move).toBeCloseTo(effectiveTorque(thirds), 9);
-    expect(dutyTorque.of({ T_move, t_move: 0.6, T_rest: T_L, t_rest: 2 })).toBeCloseTo(
-      effectiveTorque([...thirds, { torque: T_L, duration: 2 }]),
+    const rested = (t_held: number) => dutyTorque.of({ T_move, t_move: 0.6, T_rest: T_L, t_held, t_rest: 2 });
+    expect(rested(2)).toBeCloseTo(effectiveTorque([...thirds, { torque: T_L, duration: 2 }]), 9);
+    expect(rested(50)).toBe(rested(2));
+    expect(rested(0.5)).toBeCloseTo(
+      effectiveTorque([...thirds, { torque: T_L, duration: 0.5 }, { torque: 0, duration: 1.5 }]),
       9,
     );
     expect(effectiveTorque([])).toBe(0);

@@ -97,7 +97,7 @@ function actuatorOf(work: Work, train: TrainWork, motor: MotorWork): EnvelopeAct
     resistance: motor.hotResistance.value,
     noLoadCurrent: motor.noLoadCurrent.value,
     ratio: train.ratio.value,
-    trainEfficiency: train.efficiency?.value ?? 1,
+    trainEfficiency: train.drivingEfficiency.value,
     driveEfficiency,
     motorCurrentLimit: limit === null ? undefined : asDirect(work, limit, 'I_lim.envelope').value,
     batteryCurrentLimit: battery,

@@ -10,7 +10,7 @@ import { windingRise } from '@/lib/calc/thermal/two-node';
 import { thermalEstimateSource } from '@/lib/catalog/motor-thermal';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
-import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
+import { addCheck, addFigure, frictionCaveat, type TrainWork, type Work } from '../../work';
 import type { MoveWork } from '../output/motion';
 import type { MotorWork } from './currents';
 import { addTimeToLimit, type HeatRoom } from './stall-time';
@@ -77,12 +77,12 @@ export function heat(work: Work, train: TrainWork, motor: MotorWork, move: MoveW
     mode: 'heat',
     unit: 'K',
     demandLabel: 'Rise by the hold, worst phase',
-    capacityLabel: 'Rise left to the winding’s limit after the duty’s moves',
+    capacityLabel: 'Rise left to the winding’s limit after the duty’s moves and rests',
     demand: rise,
     capacity: left,
     required: 1.2,
     requiredFrom: 'Common practice, no source: a fifth of the rise kept in hand',
-    caveat: thermal.guessed ? thermalEstimateSource : null,
+    caveat: caveatOf(work, train, thermal),
     torque: { at: duty.holdTorque, power: 2 },
     scatter: thermal.guessed ? { low: left.value / 2, high: left.value * 2 } : null,
   });
@@ -96,10 +96,20 @@ export function heat(work: Work, train: TrainWork, motor: MotorWork, move: MoveW
   return room;
 }
 
-/** Mean rise that the moves leave in the winding, K: rests are taken as without load. */
+function caveatOf(work: Work, train: TrainWork, thermal: Thermal): string | null {
+  const words = [
+    ...(thermal.guessed ? [thermalEstimateSource] : []),
+    ...(work.design.motor.rotorInertia === null
+      ? ['The rotor’s inertia is not entered: what the moves take to accelerate it is left out.']
+      : []),
+    ...(train.efficiency === null ? [frictionCaveat] : []),
+  ];
+  return words.length === 0 ? null : words.join(' ');
+}
+
+/** Mean rise that moves and rests leave in the winding, K: each rest is taken as held, for the longest hold at most. */
 function dutyRise(work: Work, train: TrainWork, motor: MotorWork, move: MoveWork, thermal: Thermal): Traced {
   const { duty } = work.design;
-  const eta = train.efficiency ?? practice(1, 'friction of the train not known: left out');
   const T_move = work.sheet.work('duty', 'duty', moveTorque, {
     T_L: duty.holdTorque,
     J_out: move.inertia,
@@ -109,9 +119,15 @@ function dutyRise(work: Work, train: TrainWork, motor: MotorWork, move: MoveWork
     'duty',
     'duty',
     dutyTorque,
-    { T_move, t_move: duty.moveTime, T_rest: practice(0, 'rests without load'), t_rest: duty.restTime },
+    {
+      T_move,
+      t_move: duty.moveTime,
+      T_rest: duty.holdTorque,
+      t_held: duty.holdTime,
+      t_rest: duty.restTime,
+    },
     'T_rms',
-    'Each move carries the holding torque and its own acceleration; rests are taken as without load.',
+    'Each move carries the holding torque and its own acceleration; each rest is held, for the longest hold at most.',
   );
   addFigure(work, {
     key: 'duty.effectiveTorque',
@@ -122,7 +138,13 @@ function dutyRise(work: Work, train: TrainWork, motor: MotorWork, move: MoveWork
     value: T_out,
     better: 'less',
   });
-  const T_m = work.sheet.work('motor', 'motor', motorTorque, { T_out, N: train.ratio, eta }, 'T_m.duty');
+  const T_m = work.sheet.work(
+    'motor',
+    'motor',
+    motorTorque,
+    { T_out, N: train.ratio, eta: train.drivingEfficiency },
+    'T_m.duty',
+  );
   const I = work.sheet.work('motor', 'motor', holdCurrent, { T_m, K_t: motor.torqueConstant }, 'I_rms');
   const P = work.sheet.work('motor', 'motor', copperLoss, { R: motor.hotResistance, I }, 'P_cu.duty');
   return work.sheet.work(

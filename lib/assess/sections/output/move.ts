@@ -1,8 +1,7 @@
 // Whether the usual move can be made under the drive's limit: load, arm and rotor accelerated while the load is held.
 import { moveDemand } from '@/lib/calc/motion/demand';
 import { outputTorque } from '@/lib/calc/motion/inertia';
-import { practice } from '../../sheet';
-import { addCheck, type DriveWork, type TrainWork, type Work } from '../../work';
+import { addCheck, type DriveWork, frictionCaveat, type TrainWork, type Work } from '../../work';
 import type { MoveWork } from './motion';
 
 /** Adds the check of the usual move's torque, the rotor's own included. */
@@ -11,7 +10,6 @@ export function moveCheck(work: Work, train: TrainWork, drive: DriveWork, move: 
   const rotorKnown = motor.rotorInertia !== null;
   // Without a motor current limit the stall torque is only an upper bound: nothing to rely on.
   const stall = settings.motorCurrentLimit === null ? null : drive.stallTorque;
-  const eta = train.efficiency ?? practice(1, 'friction of the train not known: left out');
   addCheck(work, {
     key: 'output.move',
     section: 'output',
@@ -30,10 +28,16 @@ export function moveCheck(work: Work, train: TrainWork, drive: DriveWork, move: 
     capacity:
       stall === null
         ? null
-        : work.sheet.work('output', 'output', outputTorque, { N: train.ratio, eta, T_m: stall }, 'T_avail'),
+        : work.sheet.work(
+            'output',
+            'output',
+            outputTorque,
+            { N: train.ratio, eta: train.drivingEfficiency, T_m: stall },
+            'T_avail',
+          ),
     required: 1.1,
     requiredFrom: 'Common practice, no source: a tenth kept for control',
     missing: rotorKnown ? 'The motor current limit is not entered.' : 'The rotor’s inertia is not entered.',
-    caveat: train.efficiency === null ? 'The friction of the train is not known and left out.' : null,
+    caveat: train.efficiency === null ? frictionCaveat : null,
   });
 }
