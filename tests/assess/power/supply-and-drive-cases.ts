@@ -236,7 +236,8 @@ export const supplyAndDriveCases: readonly RuleCase[] = [
   },
   {
     rule: 'drive-under-voltage',
-    title: '7 cells cut off at 2.7 V are 18.9 V for a drive that needs 19 V; at 2.74 V they are 19.18 V, 19.1 V under load',
+    title:
+      '7 cells cut off at 2.7 V are 18.9 V for a drive that needs 19 V; at 2.74 V they are 19.18 V, 19.1 V under load',
     fires: { 'supply.cutoff': 2.7 },
     quiet: { 'supply.cutoff': 2.74 },
     at: 'drive.minVoltage',
