@@ -49,13 +49,26 @@ export function requiredRootStatic(kind: MaterialKind, across: boolean, conseque
 }
 
 /** For the fatigue of a tooth root, on stress. */
-export function requiredRootFatigue(kind: MaterialKind, consequence: Consequence): Required {
-  return kind === 'metal' ? forMetal('root', consequence) : fromTable('fatigueStress90', consequence);
+export function requiredRootFatigue(kind: MaterialKind, across: boolean, consequence: Consequence): Required {
+  if (kind === 'metal') return forMetal('root', consequence);
+  return layered('fatigueStress90', across, consequence);
 }
 
 /** For a stress that is held, on stress after the creep fraction. */
-export function requiredSustained(consequence: Consequence): Required {
-  return fromTable('sustained', consequence);
+export function requiredSustained(across: boolean, consequence: Consequence): Required {
+  return layered('sustained', across, consequence);
+}
+
+/** The table knows fatigue and creep in the layers only; across, prints scatter as much more as at one overload. */
+function layered(key: SafetyFactorKey, across: boolean, consequence: Consequence): Required {
+  const { factor, from } = fromTable(key, consequence);
+  if (!across) return { factor, from };
+  const more =
+    requiredFactor('staticAcrossLayers', consequence) / requiredFactor('staticInLayers', consequence);
+  return {
+    factor: Math.round(factor * more * 100) / 100,
+    from: `${from}; across the layers as much more as at one overload (judgement)`,
+  };
 }
 
 /**

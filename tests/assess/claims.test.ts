@@ -130,6 +130,9 @@ describe('materials and layers', () => {
       `${k1}.pinion.root.peak`,
     );
     expect([flat.required, upright.required]).toEqual([2.5, 3.5]);
+    const life = (build: 'flat' | 'upright') =>
+      check(assess(changed(twoStage, { [`${k1}.pinion.build`]: build })), `${k1}.pinion.root.life`).required;
+    expect([life('flat'), life('upright')]).toEqual([1.7, 2.38]);
     expect(upright.capacity ?? 0).toBeLessThan((flat.capacity ?? 0) * 0.8);
   });
 

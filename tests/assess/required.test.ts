@@ -22,14 +22,23 @@ describe('required factors', () => {
   });
 
   it('ask less on fatigue, whose values are of 90 % survival, than on static strength', () => {
-    expect(requiredRootFatigue('printed', 'harmless').factor).toBe(1.7);
-    expect(requiredRootFatigue('printed', 'harm').factor).toBe(2.4);
-    expect(requiredSustained('harm').factor).toBe(2);
+    expect(requiredRootFatigue('printed', false, 'harmless').factor).toBe(1.7);
+    expect(requiredRootFatigue('printed', false, 'harm').factor).toBe(2.4);
+    expect(requiredSustained(false, 'harm').factor).toBe(2);
+  });
+
+  // By hand: static across over static in the layers, 3.5/2.5 = 1.4 and 6/4 = 1.5, times 1.7 and 2.4, 1.5 and 2.
+  it('ask across the layers as much more of fatigue and creep as of one overload', () => {
+    expect(requiredRootFatigue('printed', true, 'harmless').factor).toBe(2.38);
+    expect(requiredRootFatigue('printed', true, 'harm').factor).toBe(3.6);
+    expect(requiredSustained(true, 'harmless').factor).toBe(2.1);
+    expect(requiredSustained(true, 'harm').factor).toBe(3);
+    expect(requiredRootFatigue('printed', true, 'harm').from).toMatch(/across the layers/);
   });
 
   it('ask on pressure the root of what they ask on stress, rounded up', () => {
     for (const consequence of ['harmless', 'harm'] as const) {
-      const stress = requiredRootFatigue('moulded', consequence).factor;
+      const stress = requiredRootFatigue('moulded', false, consequence).factor;
       const pressure = requiredFlank('moulded', consequence).factor;
       expect(pressure ** 2).toBeGreaterThanOrEqual(stress);
       expect(pressure).toBeCloseTo(Math.sqrt(stress), 1);
@@ -43,7 +52,10 @@ describe('required factors', () => {
 
   it('never ask less where a break can hurt, and say where they come from', () => {
     for (const kind of ['moulded', 'metal'] as const)
-      for (const of of [requiredRootFatigue, requiredFlank]) {
+      for (const of of [
+        requiredFlank,
+        (k: typeof kind, c: 'harm' | 'harmless') => requiredRootFatigue(k, false, c),
+      ]) {
         expect(of(kind, 'harm').factor).toBeGreaterThan(of(kind, 'harmless').factor);
         expect(of(kind, 'harm').from).toMatch(/can hurt someone.*common practice/);
       }

@@ -43,7 +43,7 @@ function peakCheck(work: Work, c: GearCase, stress: RootStress | string, strengt
 /** Every move is taken to reach the peak torque, shocks included: the document holds no load spectrum. */
 function lifeCheck(work: Work, c: GearCase, stress: RootStress | string, tensile: Strength | string): void {
   const { consequence, peakTorque } = work.design.duty;
-  const required = requiredRootFatigue(c.material.kind, consequence);
+  const required = requiredRootFatigue(c.material.kind, c.material.across, consequence);
   addCheck(work, {
     key: `${c.geometry.at}.${c.side}.root.life`,
     section: 'gears',
@@ -63,7 +63,7 @@ function holdCheck(work: Work, c: GearCase, stress: RootStress | string, tensile
   const { material } = c;
   const { consequence, holdTorque, holdTime } = work.design.duty;
   if (material.kind === 'metal' || holdTorque.value === 0 || holdTime.value === 0) return;
-  const required = requiredSustained(consequence);
+  const required = requiredSustained(material.across, consequence);
   addCheck(work, {
     key: `${c.geometry.at}.${c.side}.root.hold`,
     section: 'gears',
