@@ -28,6 +28,17 @@ describe('a drive that drops out', () => {
   });
 });
 
+describe('a regenerative limit that is not entered', () => {
+  const found = (changes: Changes) =>
+    assess(changed(lifter, changes)).findings.find((f) => f.rule === 'regeneration-above-charge');
+
+  it('is not taken as none: nobody knows what goes back into the pack', () => {
+    expect(found({ 'drive.regenCurrentLimit': null })?.class).toBe('minor');
+    expect(found({ 'drive.regenCurrentLimit': null })?.text).toMatch(/not entered/);
+    expect(found({ 'drive.regenCurrentLimit': 0 })).toBeUndefined();
+  });
+});
+
 describe('friction that the catalogue does not know', () => {
   // TPU on carbon-fibre polyamide, dry: no coefficient in the catalogue, so 0.7 stands for the stage.
   const dry: Changes = {

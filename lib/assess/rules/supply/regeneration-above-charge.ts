@@ -10,7 +10,18 @@ export const regenerationAboveCharge: Rule = {
     'Regenerating is charging: above the charge rate, or into a full pack, lithium cells are harmed and may burn.',
   source: 'Common practice, no source: one capacity an hour unless the maker’s sheet allows more',
   judge: ({ document: { supply, drive } }) => {
-    if (supply.kind === 'bench' || supply.capacity === null || drive.regenCurrentLimit === null) return [];
+    // A bench supply has its own rule; a pack of unknown capacity is said to be unknown.
+    if (supply.kind === 'bench') return [];
+    if (drive.regenCurrentLimit === null)
+      return [
+        {
+          at: 'drive.regenCurrentLimit',
+          class: 'minor',
+          text: 'The regenerative current limit is not entered, so what braking puts back into the pack is not known.',
+          advice: 'Set it to the maker’s charge current or below, read it back and enter it.',
+        },
+      ];
+    if (supply.capacity === null) return [];
     if (drive.regenCurrentLimit <= supply.capacity) return [];
     return [
       {

@@ -8,7 +8,7 @@ export const weakestLink: Rule = {
   label: 'Drive against the weakest link',
   class: 'critical',
   reason:
-    'At a stop, a jam or a wrong command the drive gives all the torque its current limit allows, whatever the load asks for. Then the weakest link breaks, and what it held moves freely.',
+    'At a stop, a jam or a wrong command the drive gives all the torque its current limit allows, whatever the load asks for. Then the weakest link breaks, and what it held moves freely. A stop met at speed adds the momentum of the rotor, which is not counted here.',
   source: 'Statics of the train at stall, friction not credited; common practice, no source',
   judge(judged) {
     const forced = judged.drive.forced?.value;
