@@ -34,7 +34,7 @@ function linksOf(viewer: Viewer | null, club: string | undefined, current: PageF
     here === undefined
       ? []
       : [
-          { href: addresses.shelf(here.code), text: here.name, current: current === 'shelf' },
+          { href: addresses.shelf(here.code), text: 'Shelf', current: current === 'shelf' },
           { href: addresses.members(here.code), text: 'Members', current: current === 'members' },
           { href: addresses.ledger(here.code), text: 'Ledger', current: current === 'ledger' },
         ];

@@ -45,7 +45,7 @@ test('two people take a design from a starter to a released bench spin, and the 
   await expect(thread.getByText('Read back after a power cycle: 20.0 A.')).toBeVisible();
 
   await odile.reload();
-  await expect(holdPoint(odile, 'Bench spin')).toContainText('Thread 1 is not settled.');
+  await expect(holdPoint(odile, 'Bench spin')).toContainText('Thread 1 is not resolved.');
   await odile.getByRole('button', { name: 'Resolve remark 1' }).click();
   await expect(odile.locator('#thread-1')).toContainText('Resolved by Odile Fenn');
 

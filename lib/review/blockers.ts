@@ -150,7 +150,7 @@ function rounded(factor: number | null): string {
 function openThreads({ openThreads: numbers }: UnderReview): Blocker[] {
   return numbers.map((number) => ({
     key: `thread:${number}`,
-    sentence: `Thread ${number} is not settled.`,
+    sentence: `Thread ${number} is not resolved.`,
     remover: 'Who opened it, or a safety officer who had no hand in the design, by settling it.',
     at: `thread:${number}`,
     dispose: null,

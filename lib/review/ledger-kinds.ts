@@ -14,7 +14,7 @@ export const ledgerKinds = {
   'revision.assessed': 'Revision assessed by a newer method',
   'thread.opened': 'Thread opened',
   'thread.replied': 'Remark added',
-  'thread.resolved': 'Thread settled',
+  'thread.resolved': 'Thread resolved',
   'thread.reopened': 'Thread reopened',
   'finding.disposed': 'Finding decided',
   'signOff.signed': 'Hold point signed',

@@ -72,7 +72,7 @@ export function requirementSentences(point: HoldPoint): string[] {
     r.findings.includes('major')
       ? 'No critical and no major finding is open.'
       : 'No critical finding is open.',
-    'Every thread is settled.',
+    'Every thread is resolved.',
     r.holdingRefused.includes('hand')
       ? 'The actuator is clamped, bolted down or in a fixture; a hand does not hold it.'
       : 'Something holds the actuator.',

@@ -34,7 +34,7 @@ export const failures = {
   'draft.stale': { status: 409, sentence: 'Someone saved this draft after you opened it.' },
   'draft.full': {
     status: 422,
-    sentence: 'The draft holds too much unfinished text; please settle some of it first.',
+    sentence: 'The draft holds too much unfinished text; please put some of it right first.',
   },
   'publish.pending': {
     status: 422,
@@ -49,7 +49,7 @@ export const failures = {
   'thread.anchor': { status: 422, sentence: 'A thread must point at something this revision holds.' },
   'thread.opener': {
     status: 403,
-    sentence: 'Only the person who opened a thread or a safety officer may settle it.',
+    sentence: 'Only the person who opened a thread or a safety officer may resolve it.',
   },
   'finding.author': {
     status: 403,

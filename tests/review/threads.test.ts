@@ -6,7 +6,7 @@ describe('an open thread', () => {
     expect([weighsOn(2, 1), weighsOn(2, 2), weighsOn(2, 3)]).toEqual([false, true, true]);
   });
 
-  it('is settled by who opened it or by a safety officer without a hand in the design, by nobody else', () => {
+  it('is resolved by who opened it or by a safety officer without a hand in the design, by nobody else', () => {
     const person = (userId: string, role: string, hadHand: boolean) => ({ userId, role, hadHand });
     expect(maySettle(person('asker', 'member', false), 'asker')).toBe(true);
     expect(maySettle(person('o', 'safetyOfficer', false), 'asker')).toBe(true);

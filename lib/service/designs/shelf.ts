@@ -88,8 +88,9 @@ function waitingFor(design: ShelfDesign, latest: JudgedRevision | null, context:
   }
   const asked = openThreads.filter((t) => (hadHand ? t.openedById !== me : t.openedById === me)).length;
   if (asked > 0) {
-    const threads = asked === 1 ? 'One open thread' : `${asked} open threads`;
-    waiting.push(hadHand ? `${threads} on your design.` : `${threads} of yours not settled.`);
+    const threads = asked === 1 ? 'One thread' : `${asked} threads`;
+    const are = asked === 1 ? 'is' : 'are';
+    waiting.push(`${threads} ${hadHand ? 'on your design' : 'that you opened'} ${are} not resolved.`);
   }
   return waiting;
 }

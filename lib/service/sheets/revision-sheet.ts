@@ -8,6 +8,7 @@ import * as inputs from '../inputs/designs';
 import { done } from '../result';
 import { holdPointViews } from '../signing/views';
 import { designCase } from '../use-case';
+import { changedSince } from './changed-since';
 import { readSheet } from './reading';
 
 export const revisionSheet: Contract['revisionSheet'] = designCase(
@@ -19,6 +20,8 @@ export const revisionSheet: Contract['revisionSheet'] = designCase(
     const { all, judged, people, marks, shown, ...sheet } = reading.value;
     const letterAt = (ordinal: number) => all.find((j) => j.row.ordinal === ordinal)?.row.letter ?? null;
     const { role } = context;
+    const before = all.find((j) => j.row.ordinal === judged.row.ordinal - 1);
+    const changed = await changedSince(context, before, reading.value);
     return done({
       design: designHead(context),
       revision: sheet.revision,
@@ -31,7 +34,8 @@ export const revisionSheet: Contract['revisionSheet'] = designCase(
       threads: sheet.threads,
       holdPoints: holdPointViews(judged, context, people),
       revisions: all.map((j) => revisionMark(j, people)),
-      previous: letterAt(judged.row.ordinal - 1),
+      changed,
+      previous: before?.row.letter ?? null,
       next: letterAt(judged.row.ordinal + 1),
       supersededBy: judged.supersededBy,
       may: {

@@ -1,5 +1,6 @@
 // One revision with its assessment, findings, threads and hold points: the sheet under review.
 import type { Assessment } from '@/lib/assess/assessment';
+import type { ChangedView } from './changed';
 import type { DesignHead, RevisionMark, StandingView } from './common';
 import type { FindingView } from './finding';
 import type { RevisionView } from './revision';
@@ -29,6 +30,8 @@ export interface SheetView {
   readonly holdPoints: readonly HoldPointView[];
   /** All revisions of the design, newest first. */
   readonly revisions: readonly RevisionMark[];
+  /** What it changed since the revision before; null for the first. */
+  readonly changed: ChangedView | null;
   readonly previous: string | null;
   readonly next: string | null;
   readonly supersededBy: string | null;

@@ -1,6 +1,5 @@
 // Demand against capacity, one row a check: the numbers, the factor, the factor required, and the word for how it stands.
 import { type Check, modeLabels } from '@/lib/assess/assessment';
-import type { UnitKey } from '@/lib/quantity/units';
 import { Factor } from '../marks/factor';
 import { Quantity } from '../marks/quantity';
 import { StatusMark } from '../marks/status-mark';
@@ -87,18 +86,8 @@ function checkRow(check: Check, { demand, capacity, oneKind, workedHref, pins }:
     tone: check.status === 'below' ? 'below' : check.status === 'not assessed' ? 'unknown' : 'plain',
     cells: [
       <CheckName key="name" check={check} oneKind={oneKind} workedHref={workedHref} pins={pins} />,
-      <Side
-        key="demand"
-        si={check.demand}
-        unit={check.unit}
-        what={demand === null ? check.demandLabel : null}
-      />,
-      <Side
-        key="capacity"
-        si={check.capacity}
-        unit={check.unit}
-        what={capacity === null ? check.capacityLabel : null}
-      />,
+      <Quantity key="demand" si={check.demand} unit={check.unit} />,
+      <Quantity key="capacity" si={check.capacity} unit={check.unit} />,
       <span key="factor" className={check.status === 'below' ? 'warn factor-below' : undefined}>
         <Factor value={check.factor} />
       </span>,
@@ -108,8 +97,7 @@ function checkRow(check: Check, { demand, capacity, oneKind, workedHref, pins }:
       check.onLadder ? <Quantity key="holds" si={check.holdsTo} unit="N m" /> : <NoTorque key="holds" />,
       <StatusMark key="mark" status={check.status} />,
     ],
-    note:
-      check.status === 'not assessed' ? `Not assessed: ${check.missing ?? 'no reason is given.'}` : undefined,
+    note: noteOf(check, demand === null || capacity === null),
   };
 }
 
@@ -136,22 +124,17 @@ function CheckName({
   );
 }
 
-/** Demand or capacity; with its own name above when the rows of the table do not share one. */
-function Side({
-  si,
-  unit,
-  what,
-}: {
-  readonly si: number | null;
-  readonly unit: UnitKey;
-  readonly what: string | null;
-}) {
-  return (
-    <>
-      <Quantity si={si} unit={unit} />
-      {what === null ? null : <span className="row-what">{what}</span>}
-    </>
-  );
+/** Demand and capacity by name where the rows of the table do not share them; why nothing could be assessed. */
+function noteOf(check: Check, named: boolean): string | undefined {
+  const sides = named ? [`${check.demandLabel}, against: ${lower(check.capacityLabel)}.`] : [];
+  const why =
+    check.status === 'not assessed' ? [`Not assessed: ${check.missing ?? 'no reason is given.'}`] : [];
+  return sides.length + why.length === 0 ? undefined : [...sides, ...why].join(' ');
+}
+
+/** Without its capital, unless it begins with an abbreviation. */
+function lower(words: string): string {
+  return /^[A-Z][a-z]/.test(words) ? `${words.charAt(0).toLowerCase()}${words.slice(1)}` : words;
 }
 
 /** A check whose limit is no output torque has none to hold to: that is not the same as not assessed. */

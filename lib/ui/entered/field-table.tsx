@@ -3,6 +3,8 @@ import type { LeafField } from '@/lib/quantity/field';
 import { printEntered, unitTail } from '@/lib/quantity/print';
 import { Pins } from '../checks/pins';
 import type { RemarkPin } from '../checks/remark-pin';
+import { Cloud } from '../marks/cloud';
+import { RevisionTriangle } from '../marks/revision-triangle';
 import { RuledTable } from '../table/ruled-table';
 import { QuantitySymbol } from '../worked/quantity-symbol';
 
@@ -11,10 +13,17 @@ interface FieldTableProps {
   readonly caption: string;
   readonly rows: readonly { readonly path: string; readonly field: LeafField; readonly text: string }[];
   readonly pins?: readonly RemarkPin[] | undefined;
+  /** Fields that this revision changed, for its triangle and cloud. */
+  readonly changed?: ChangedFields | undefined;
+}
+
+export interface ChangedFields {
+  readonly letter: string;
+  readonly paths: ReadonlySet<string>;
 }
 
 /** Table of entered values; what is unknown says so. */
-export function FieldTable({ caption, rows, pins }: FieldTableProps) {
+export function FieldTable({ caption, rows, pins, changed }: FieldTableProps) {
   return (
     <RuledTable
       caption={caption}
@@ -30,7 +39,16 @@ export function FieldTable({ caption, rows, pins }: FieldTableProps) {
             {field.label} <Pins pins={pins} at={path} />
           </span>,
           field.kind === 'quantity' ? <QuantitySymbol key="symbol" name={field.symbol} /> : null,
-          <Entered key="value" field={field} text={text} />,
+          changed?.paths.has(path) === true ? (
+            <span key="value" className="change-new">
+              <RevisionTriangle letter={changed.letter} />
+              <Cloud>
+                <Entered field={field} text={text} />
+              </Cloud>
+            </span>
+          ) : (
+            <Entered key="value" field={field} text={text} />
+          ),
         ],
       }))}
     />

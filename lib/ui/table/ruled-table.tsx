@@ -27,7 +27,7 @@ interface RuledTableProps {
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
   /** Fixed column widths, so that several tables under one another line up. */
-  readonly layout?: 'checks' | 'figures' | 'fields' | undefined;
+  readonly layout?: 'checks' | 'figures' | 'fields' | 'follows' | 'changes' | 'entries' | undefined;
 }
 
 /** A ruled table. */

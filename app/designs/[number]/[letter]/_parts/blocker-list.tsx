@@ -24,21 +24,21 @@ export function BlockerList({ point, sheet }: { readonly point: HoldPointView; r
   );
 }
 
-const kinds: readonly { readonly prefix: string; readonly one: string; readonly many: string }[] = [
-  { prefix: 'superseded', one: 'a later revision', many: 'later revisions' },
-  { prefix: 'holding', one: 'the rig is not held', many: 'the rig is not held' },
-  { prefix: 'ladder', one: 'nothing could be assessed', many: 'nothing could be assessed' },
-  { prefix: 'finding', one: 'open finding', many: 'open findings' },
-  { prefix: 'check', one: 'check that falls short', many: 'checks that fall short' },
-  { prefix: 'thread', one: 'open thread', many: 'open threads' },
-  { prefix: 'earlier', one: 'earlier hold point', many: 'earlier hold points' },
-];
+const kinds: Readonly<Record<string, (count: number) => string>> = {
+  superseded: () => 'a later revision stands in its place',
+  holding: () => 'the rig is not held',
+  ladder: () => 'nothing could be assessed',
+  finding: (n) => (n === 1 ? '1 open finding' : `${n} open findings`),
+  check: (n) => (n === 1 ? '1 check that falls short' : `${n} checks that fall short`),
+  thread: (n) => (n === 1 ? '1 open thread' : `${n} open threads`),
+  earlier: (n) => (n === 1 ? '1 earlier hold point' : `${n} earlier hold points`),
+};
 
-/** What blocks, counted by kind, e.g. `4 open findings`; a single blocker in its own sentence. */
+/** What blocks, counted by kind, e.g. `4 open findings`; one or two blockers in their own sentences. */
 export function blockerSummary(blockers: readonly BlockerView[]): string[] {
   if (blockers.length <= 2) return blockers.map((b) => `${b.sentence} ${b.remover}`);
-  return kinds.flatMap(({ prefix, one, many }) => {
+  return Object.entries(kinds).flatMap(([prefix, words]) => {
     const count = blockers.filter((b) => b.key.split(':')[0] === prefix).length;
-    return count === 0 ? [] : [count === 1 ? `1 ${one}` : `${count} ${many}`];
+    return count === 0 ? [] : [words(count)];
   });
 }

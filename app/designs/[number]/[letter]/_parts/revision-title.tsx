@@ -45,6 +45,7 @@ function ChangeNote({ sheet }: { readonly sheet: SheetView }) {
           </>
         )}
         {next === null ? null : <Link href={addresses.revision(design.number, next)}>Revision {next}</Link>}{' '}
+        <Link href={addresses.worked(design.number, revision.letter)}>Worked sheet</Link>{' '}
         {sheet.may.edit ? <Link href={addresses.draft(design.number)}>Working draft</Link> : null}
       </span>
     </>

@@ -1,0 +1,123 @@
+// What a revision changed since the one before: the fields with triangle and cloud, then what follows from them.
+import type { ReactNode } from 'react';
+import { modeLabels } from '@/lib/assess/assessment';
+import type { ChangedCheck, Comparison } from '@/lib/compare/comparison';
+import { Factor } from '../marks/factor';
+import { Quantity } from '../marks/quantity';
+import { StatusMark } from '../marks/status-mark';
+import { type Row, RuledTable } from '../table/ruled-table';
+import { Change } from './change';
+import { FieldChanges } from './field-changes';
+
+interface ChangedSinceProps
+  extends Pick<Comparison, 'fields' | 'stages' | 'headlineBefore' | 'headlineAfter' | 'checks'> {
+  /** Letters of the revision before and of this one. */
+  readonly since: string;
+  readonly letter: string;
+  readonly raised: number;
+  readonly cleared: number;
+  readonly sameMethod: boolean;
+}
+
+/** Changed fields, and below them the consequences: weakest link, what can be forced, checks that crossed. */
+export function ChangedSince(p: ChangedSinceProps) {
+  const rows = [...headlineRows(p.headlineBefore, p.headlineAfter), ...p.checks.map(checkRow)];
+  return (
+    <>
+      <FieldChanges
+        fields={p.fields}
+        stages={p.stages}
+        before={`Revision ${p.since}`}
+        after={`Revision ${p.letter}`}
+        letter={p.letter}
+      />
+      {rows.length === 0 ? (
+        <p>The weakest link and what the drive can force are as before; no check crossed what is required.</p>
+      ) : (
+        <RuledTable
+          caption="What follows from the changes"
+          captionShown
+          layout="follows"
+          columns={[
+            { label: 'What' },
+            { label: `${p.since} → ${p.letter}`, kind: 'number' },
+            { label: 'Required', kind: 'number' },
+            { label: 'Standing', kind: 'mark', silent: true },
+          ]}
+          rows={rows}
+        />
+      )}
+      <p className="hush">
+        {findingWords(p.raised, p.cleared)}
+        {p.sameMethod ? '' : ' The two were assessed by different methods: some of this may be the method’s.'}
+      </p>
+    </>
+  );
+}
+
+type Side = Comparison['headlineBefore'];
+
+function headlineRows(before: Side, after: Side): Row[] {
+  const weakest = (
+    <>
+      The weakest link holds to{' '}
+      <span className="row-trail">
+        {before.weakest === after.weakest ? named(after) : `${named(before)}; now ${named(after)}`}
+      </span>
+    </>
+  );
+  return [
+    ...torqueRow('holds', weakest, before.holdsTo, after.holdsTo),
+    ...torqueRow('asked', 'The duty asks', before.demanded, after.demanded),
+    ...torqueRow('forced', 'The drive can force', before.forced, after.forced),
+  ];
+}
+
+function named({ label }: Side): string {
+  return label ?? 'not assessed';
+}
+
+function torqueRow(key: string, what: ReactNode, before: number | null, after: number | null): Row[] {
+  if (before === after) return [];
+  const change = (
+    <Change key="c" before={<Quantity si={before} unit="N m" />} after={<Quantity si={after} unit="N m" />} />
+  );
+  return [{ key, cells: [what, change, null, null] }];
+}
+
+function checkRow(c: ChangedCheck): Row {
+  return {
+    key: c.key,
+    tone: c.statusAfter === 'below' ? 'below' : c.statusAfter === 'holds' ? 'plain' : 'unknown',
+    cells: [
+      <span key="name">
+        {c.label} <span className="row-mode">{modeLabels[c.mode]}, factor</span>
+      </span>,
+      c.statusBefore === null ? (
+        <span key="f" className="change-new">
+          <span className="hush">new</span> <Factor value={c.factorAfter} />
+        </span>
+      ) : (
+        <Change
+          key="f"
+          before={<Factor value={c.factorBefore} />}
+          after={<Factor value={c.factorAfter} />}
+          verdict={c.verdict}
+        />
+      ),
+      <Factor key="r" value={c.required} />,
+      c.statusAfter === null ? (
+        <span key="s" className="hush">
+          no longer there
+        </span>
+      ) : (
+        <StatusMark key="s" status={c.statusAfter} />
+      ),
+    ],
+  };
+}
+
+function findingWords(raised: number, cleared: number): string {
+  if (raised + cleared === 0) return 'No finding came or went.';
+  return `Findings: ${raised === 0 ? 'none' : raised} raised, ${cleared === 0 ? 'none' : cleared} cleared.`;
+}
