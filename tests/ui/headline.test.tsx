@@ -20,9 +20,16 @@ describe('the headline sentence', () => {
     expect(headlineText(headline, 'Output hub', null)).toContain('Output hub gives way first');
   });
 
-  it('says that the drive can force no more than the weakest link holds', () => {
+  it('says that the drive can force less than the weakest link holds, and not that it holds with its factor', () => {
     expect(headlineText({ ...headline, forced: 50 }, label)).toMatch(
-      /The drive can force 50, which it holds\.$/,
+      /The drive can force 50, which is less\.$/,
+    );
+  });
+
+  it('says what the factor is against where it is not the duty: a rig is held to what can be forced', () => {
+    const rig = { ...headline, holdsTo: 160, demanded: 60, forced: 438, factor: 160 / 438, required: 1.5 };
+    expect(headlineText(rig, 'Rig, holding', 'slip')).toBe(
+      'Rig, holding, slips first, at 160\u202fN·m on the output. The duty asks 60; against what can be forced the factor is 0.36 where 1.50 is required, and the drive can force 438.',
     );
   });
 

@@ -52,21 +52,24 @@ export function headlinePieces(headline: Headline, label: string | null, mode: M
   ];
 }
 
-function factorPieces({ factor, required }: Headline): Piece[] {
-  if (factor === null || required === null) return [];
+function factorPieces({ factor, required, holdsTo, demanded }: Headline): Piece[] {
+  if (factor === null || required === null || holdsTo === null) return [];
+  // A rig is held to what can be forced, not to the duty: then the factor is not the quotient of the numbers before it.
+  const ofDuty = Math.abs(holdsTo - factor * demanded) <= 0.01 * holdsTo;
   const tone = factor < required ? 'warn' : 'strong';
   const where: Piece[] = [
     say(' where '),
     { text: printFactor(required), tone: 'strong' },
     say(' is required'),
   ];
-  return [say('; the factor is '), { text: printFactor(factor), tone }, ...where];
+  const against = ofDuty ? '; the factor is ' : '; against what can be forced the factor is ';
+  return [say(against), { text: printFactor(factor), tone }, ...where];
 }
 
 function forcedPieces(forced: number | null, holdsTo: number): Piece[] {
   if (forced === null) return [say('. What the drive can force is not assessed.')];
   if (forced > holdsTo) return [say(', and the drive can force '), torque(forced, 'warn'), say('.')];
-  return [say('. The drive can force '), torque(forced), say(', which it holds.')];
+  return [say('. The drive can force '), torque(forced), say(', which is less.')];
 }
 
 /** What the sentences do not cover: elements not assessed may be weaker. Empty when all are assessed. */
