@@ -11,6 +11,20 @@ function check(document: Design, key: string) {
   return found;
 }
 
+describe('a bench supply', () => {
+  const bench: Changes = {
+    'supply.kind': 'bench',
+    'supply.benchVoltage': 24,
+    'supply.benchCurrent': 2,
+  };
+
+  it('is judged by its current limit, not by a matched load that no bench supply reaches', () => {
+    const { checks } = assess(changed(lifter, bench));
+    expect(checks.some((c) => c.key === 'supply.power')).toBe(false);
+    expect(checks.find((c) => c.key === 'supply.source')?.status).toBe('below');
+  });
+});
+
 describe('a drive that drops out', () => {
   // By hand: 7 cells cut off at 3 V rest at 21 V. The peak draws 3.1 A through 63 mΩ of cells, 7 mΩ of leads at 0.8 m of
   // 4 mm² twice and warm, 0.5 mΩ of connector: 0.07 Ω, so 0.2 V are lost (independent).
@@ -73,6 +87,22 @@ describe('a winding', () => {
     expect(rms({}) / 107).toBeCloseTo(1, 2);
     expect(rms({ 'duty.holdTime': 0 }) / 107).toBeCloseTo(Math.sqrt(8 / 38), 2);
     expect(rms({ 'duty.holdTime': 15 }) / 107).toBeCloseTo(Math.sqrt(23 / 38), 2);
+  });
+
+  it('asks twice as much where its thermal data are a guess that is true within a factor of two', () => {
+    const measured = check(lifter, 'motor.winding');
+    const guessed = check(changed(lifter, { 'motor.windingToCase': null }), 'motor.winding');
+    expect([measured.required, guessed.required]).toEqual([1.2, 2.4]);
+    expect(guessed.requiredFrom).toMatch(/guessed from the mass/);
+    // The guess of 1.05 kg entered as if measured, 0.35 × 1.05^(−2/3) K/W, and a hold that leaves between 1.2 and 2.4.
+    const winding = (T: number, R: number | null) =>
+      check(changed(lifter, { 'duty.holdTorque': T, 'motor.windingToCase': R }), 'motor.winding');
+    const same = 0.35 * 1.05 ** (-2 / 3);
+    let T = 107;
+    while ((winding(T, same).factor ?? 0) > 2) T *= 1.05;
+    expect(winding(T, same)).toMatchObject({ status: 'holds' });
+    expect(winding(T, null)).toMatchObject({ status: 'below' });
+    expect(winding(T, null).factor).toBeCloseTo(winding(T, same).factor ?? 0, 9);
   });
 
   it('says when the rotor’s share of the moves is left out of its warming', () => {

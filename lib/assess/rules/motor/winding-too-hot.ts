@@ -16,7 +16,7 @@ export const windingTooHot: Rule = {
     return [
       {
         at: 'motor.windingLimit',
-        text: `The longest hold brings the winding to ${printSI(at, 'degC')}; its limit is ${printNumber(judged.document.motor.windingLimit)} °C, and a fifth of the rise is to be kept in hand.`,
+        text: `The longest hold brings the winding to ${printSI(at, 'degC')}; its limit is ${printNumber(judged.document.motor.windingLimit)} °C, and the room left after moves and rests is to be ${printNumber(check.required)} times what the hold takes.`,
         advice:
           'Shorten the hold, raise the ratio, counterbalance the arm, or take a motor of a higher torque for its loss.',
       },

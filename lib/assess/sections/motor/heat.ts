@@ -80,8 +80,10 @@ export function heat(work: Work, train: TrainWork, motor: MotorWork, move: MoveW
     capacityLabel: 'Rise left to the winding’s limit after the duty’s moves and rests',
     demand: rise,
     capacity: left,
-    required: 1.2,
-    requiredFrom: 'Common practice, no source: a fifth of the rise kept in hand',
+    required: thermal.guessed ? 2.4 : 1.2,
+    requiredFrom: thermal.guessed
+      ? 'Common practice, no source: a fifth of the rise kept in hand, twice over, for thermal data guessed from the mass'
+      : 'Common practice, no source: a fifth of the rise kept in hand',
     caveat: caveatOf(work, train, thermal),
     torque: { at: duty.holdTorque, power: 2 },
     scatter: thermal.guessed ? { low: left.value / 2, high: left.value * 2 } : null,

@@ -142,7 +142,8 @@ function sourceChecks(
 ): void {
   const caveat = motor.dragKnown ? null : dragCaveat;
   const bench = work.document.supply.kind === 'bench';
-  if (deliverable !== null)
+  // A bench supply gives up at its current limit, long before a matched load.
+  if (deliverable !== null && !bench)
     addCheck(work, {
       key: 'supply.power',
       section: 'supply',
