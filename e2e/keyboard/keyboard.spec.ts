@@ -5,6 +5,7 @@ import { demoPassword, expect, test } from '../people';
 import { tabTo } from './keys';
 
 test('by keyboard: sign in, open a design, reach a check and its worked step', async ({ open }) => {
+  test.setTimeout(120_000);
   const page = await open();
   await page.goto('/sign-in');
   await page.keyboard.press('Tab');
@@ -16,13 +17,14 @@ test('by keyboard: sign in, open a design, reach a check and its worked step', a
   await page.keyboard.press('Enter');
   await page.waitForURL(/\/clubs\/SB$/);
 
-  await tabTo(page, page.getByRole('link', { name: 'Observatory shutter drive' }).first());
+  await tabTo(page, page.getByRole('link', { name: 'Stage-trap lift' }).first());
   await page.keyboard.press('Enter');
-  await page.waitForURL(/\/designs\/SB-001\/D$/);
+  await page.waitForURL(/\/designs\/SB-003\/C$/);
 
-  await tabTo(page, page.getByRole('link', { name: 'Stage 3 wheel, tooth root' }).first());
+  const check = page.locator('[id="check-train.stages.second.wheel.root.life"]');
+  await tabTo(page, check.getByRole('link', { name: 'Stage 3 wheel' }));
   await page.keyboard.press('Enter');
-  await page.waitForURL(/\/D\/worked#step-/);
+  await page.waitForURL(/\/C\/worked#step-/);
   const step = page.locator(`[id="${decodeURIComponent(new URL(page.url()).hash.slice(1))}"]`);
   await expect(step).toBeInViewport();
   await expect(step.locator('math').first()).toBeVisible();

@@ -80,7 +80,7 @@ function Stage({ stage, first, last, count, onInsert, onRemove, onMove }: StageP
       <Fields fields={stage.fields} />
       <div className="gear-pair">
         {stage.gears.map((gear) => (
-          <Gear key={gear.path} gear={gear} />
+          <Gear key={gear.path} gear={gear} stage={stage.label} />
         ))}
       </div>
       <Actions>
@@ -101,9 +101,9 @@ function Stage({ stage, first, last, count, onInsert, onRemove, onMove }: StageP
   );
 }
 
-function Gear({ gear }: { readonly gear: GroupRows }) {
+function Gear({ gear, stage }: { readonly gear: GroupRows; readonly stage: string }) {
   return (
-    <section className="gear" aria-label={gear.label}>
+    <section className="gear" aria-label={`${stage}, ${gear.label.toLowerCase()}`}>
       <h4>{gear.label}</h4>
       <Fields fields={gear.fields} />
     </section>
