@@ -14,7 +14,7 @@ import { RuledTable } from '@/lib/ui/table/ruled-table';
 
 export const metadata: Metadata = { title: 'Handbook' };
 
-const letters = 'ABCDEFGHJK';
+const letters = 'ABCDEFGHJKLMNP';
 
 export default function HandbookPage() {
   const view = handbook();

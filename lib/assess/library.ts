@@ -9,6 +9,7 @@ import type { Rule } from './rules/rule';
 
 const shelfLabels: Readonly<Record<Shelf, string>> = {
   gears: 'Gears',
+  bearings: 'Bearings',
   motor: 'Motor',
   supply: 'Supply',
   thermal: 'Heat',

@@ -1,4 +1,5 @@
 // Every formula of the library, shelf by shelf. The laws suite and the handbook page walk this list.
+import { bearingsFormulas } from './bearings/formulas';
 import type { AnyFormula } from './formula';
 import { gearsFormulas } from './gears/formulas';
 import { hazardFormulas } from './hazard/formulas';
@@ -13,6 +14,7 @@ import { thermalFormulas } from './thermal/formulas';
 /** The branches of engineering that the library covers. */
 export type Shelf =
   | 'gears'
+  | 'bearings'
   | 'motor'
   | 'supply'
   | 'thermal'
@@ -25,6 +27,7 @@ export type Shelf =
 /** A complete record: the compiler names a shelf that has no list. */
 export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
   gears: gearsFormulas,
+  bearings: bearingsFormulas,
   motor: motorFormulas,
   supply: supplyFormulas,
   thermal: thermalFormulas,

@@ -1,0 +1,135 @@
+/** Rolling bearings against makers' catalogues, textbooks and ISO tables; provenance and tolerance stand in the case file. */
+import { describe, expect, it } from 'vitest';
+import { meanLoad, oscillationSpeed } from '@/lib/calc/bearings/duty';
+import {
+  lifeTime,
+  ratingLife,
+  reliabilityFactor,
+  requiredRating,
+  weibullRating,
+  weibullReliability,
+} from '@/lib/calc/bearings/life';
+import { equivalentLoad, thrustFactors } from '@/lib/calc/bearings/load';
+import { geometryFactor, thrustTable } from '@/lib/catalog/bearings/factors';
+import {
+  bearingSize,
+  bearingSizes,
+  boreOfNumber,
+  ratingSpread,
+  secondMaker,
+} from '@/lib/catalog/bearings/sizes';
+import cases from './bearings.json';
+import { holdsTo, type Inputs } from './published';
+
+/** F_a/C_0 of the rows in the editions before f_0 came in (ISO 281:1990, from memory). */
+const olderColumn = [0.014, 0.028, 0.056, 0.084, 0.11, 0.17, 0.28, 0.42, 0.56];
+
+const pound = 4.4482216152605;
+const lives = (i: Inputs) => {
+  const L_10 = ratingLife.of({ C: i.of('C'), P: i.of('Fr') });
+  return { L10: L_10, L10h: lifeTime.of({ L: L_10, omega: i.of('n') }) };
+};
+
+describe('rolling bearings', () => {
+  holdsTo(cases, {
+    'BRG-01': (i) => ({ L10h: lives(i).L10h }),
+    'BRG-03': lives,
+    'BRG-04': lives,
+    'BRG-06': (i) => {
+      // The source puts F_r times V in place of the radial load; its e lies below F_a/(V F_r).
+      const life = (V: number) => {
+        const P = equivalentLoad.of({ F_r: V * i.of('Fr'), F_a: i.of('Fa'), e_a: 0.3, Y: i.of('Y') });
+        return ratingLife.of({ C: i.of('C'), P });
+      };
+      return { L10_inner: life(1), L10_outer: life(i.of('V_outer')) };
+    },
+    'BRG-07': (i) => {
+      const w = {
+        x_0: i.of('weibull_x0'),
+        theta_x: i.of('weibull_theta_minus_x0'),
+        b_w: i.of('weibull_b'),
+      };
+      const R = i.of('R');
+      const F = i.of('FD1');
+      const x_D = i.of('xD1');
+      return {
+        C10_1: weibullRating.of({ F, x_D, R, ...w }),
+        R_pick1: weibullReliability.of({ F, x_D, C: i.of('C_pick1'), ...w }),
+        C10_2: weibullRating.of({ F: i.of('FD2'), x_D: i.of('xD2'), R, ...w }),
+      };
+    },
+    'BRG-09': (i) => {
+      const found = thrustFactors(thrustTable.rows, i.of('query'));
+      const ratios = thrustTable.rows.map((row, k) => row.ratio / (olderColumn[k] ?? Number.NaN));
+      return {
+        e_query: found?.e_a ?? Number.NaN,
+        Y_query: found?.Y ?? Number.NaN,
+        ratio_to_FaC0_column: ratios.reduce((a, b) => a + b) / ratios.length,
+      };
+    },
+    'BRG-10': (i) => {
+      const of2007 = i.list('R').map((R) => reliabilityFactor.of({ R }));
+      // The 1990 edition is the same curve without the least life of 0.05, and ends at 99 %.
+      return { a1_2007: of2007, a1_1990: of2007.slice(0, 6).map((a_1) => (a_1 - 0.05) / 0.95) };
+    },
+    'BRG-12': () => ({
+      bore_from_code: bearingSizes.map((row) => boreOfNumber(row.number) * 1e-3),
+      C: bearingSizes.map((row) => row.C),
+      C0: bearingSizes.map((row) => row.C0),
+    }),
+    'BRG-13': () => {
+      const spread = (rating: 'C' | 'C0') =>
+        Object.entries(secondMaker).map(([number, other]) => {
+          const own = bearingSize(number);
+          return own === undefined ? Number.NaN : Math.abs(other[rating] / own[rating] - 1);
+        });
+      return { max_rel_spread_C: Math.max(...spread('C')), max_rel_spread_C0: Math.max(...spread('C0')) };
+    },
+    'BRG-15': (i) => {
+      const [P, n, q] = [i.list('P'), i.list('n'), i.list('q')];
+      const parts = P.map((load, k) => ({ P: load, turns: (n[k] ?? Number.NaN) * (q[k] ?? Number.NaN) }));
+      const Pm = meanLoad(parts) ?? Number.NaN;
+      return { Pm, L10: ratingLife.of({ C: i.of('C'), P: Pm }) };
+    },
+    'BRG-16': (i) => ({
+      n_eq: oscillationSpeed.of({ phi_h: i.of('half_amplitude'), f_osc: i.of('f_osc') / (2 * Math.PI) }),
+    }),
+  });
+});
+
+describe('the bearing tables', () => {
+  it('hold the numbers and sizes of the catalogue of BRG-12, row by row', () => {
+    const inputs = cases['BRG-12'].inputs;
+    expect(bearingSizes.map((row) => row.number)).toEqual(inputs.numbers[0]);
+    expect(bearingSizes.map((row) => row.d)).toEqual(inputs.d_mm[0]);
+    expect(bearingSizes.map((row) => row.D)).toEqual(inputs.D_mm[0]);
+    expect(bearingSizes.map((row) => row.B)).toEqual(inputs.B_mm[0]);
+  });
+
+  it('hold e and Y of the table of BRG-09', () => {
+    const inputs = cases['BRG-09'].inputs;
+    expect(thrustTable.rows.map((row) => row.ratio)).toEqual(inputs['f0Fa/C0'][0]);
+    expect(thrustTable.rows.map((row) => row.e)).toEqual(inputs.e[0]);
+    expect(thrustTable.rows.map((row) => row.Y)).toEqual(inputs.Y[0]);
+    for (const [k, row] of thrustTable.rows.entries())
+      expect(Math.abs(row.ratio / (olderColumn[k] ?? 0) / geometryFactor.value - 1)).toBeLessThan(0.03);
+  });
+
+  it('hold the second maker of BRG-13, within the spread that unnamed ratings are lowered by', () => {
+    const inputs = cases['BRG-13'].inputs;
+    const numbers = [inputs.numbers[0] ?? []].flat();
+    const ratings = [inputs.C_maker2[0] ?? []].flat();
+    for (const [number, row] of Object.entries(secondMaker)) {
+      const at = numbers.indexOf(number);
+      expect(at).toBeGreaterThanOrEqual(0);
+      expect(row.C).toBe(ratings[at]);
+      expect(Math.abs(row.C / (bearingSize(number)?.C ?? Number.NaN) - 1)).toBeLessThan(ratingSpread.light);
+    }
+  });
+});
+
+it('asks 9665 lbf of a bearing by Weibull and about the same by ISO 281 at 90 %', () => {
+  // BRG-07: x_D of 1440 rating lives at 854 lbf; the two forms agree at 90 % to 1 %.
+  const C_req = requiredRating.of({ P: 854 * pound, omega: 2 * Math.PI, t_L: 1440e6 });
+  expect(Math.abs(C_req / (9665 * pound) - 1)).toBeLessThan(0.01);
+});
