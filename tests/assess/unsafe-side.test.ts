@@ -25,6 +25,29 @@ describe('a bench supply', () => {
   });
 });
 
+describe('a disconnect', () => {
+  it('must break what limits and fuse let the drive draw, not what the duty takes', () => {
+    const c = check(lifter, 'supply.disconnect');
+    expect(c.demand).toBe(15);
+    expect(check(changed(lifter, { 'supply.disconnectRating': 10 }), 'supply.disconnect').status).toBe(
+      'below',
+    );
+    // Without a limit in the drive the fuse of 30 A is what remains.
+    expect(check(changed(lifter, { 'drive.batteryCurrentLimit': null }), 'supply.disconnect').demand).toBe(
+      30,
+    );
+  });
+
+  it('is not assessed where nothing limits the current', () => {
+    const c = check(
+      changed(lifter, { 'drive.batteryCurrentLimit': null, 'supply.fuse': null }),
+      'supply.disconnect',
+    );
+    expect(c.status).toBe('not assessed');
+    expect(c.missing).toMatch(/Neither a battery current limit nor a fuse/);
+  });
+});
+
 describe('a drive that drops out', () => {
   // By hand: 7 cells cut off at 3 V rest at 21 V. The peak draws 3.1 A through 63 mΩ of cells, 7 mΩ of leads at 0.8 m of
   // 4 mm² twice and warm, 0.5 mΩ of connector: 0.07 Ω, so 0.2 V are lost (independent).

@@ -124,9 +124,9 @@ export const supplyAndDriveCases: readonly RuleCase[] = [
   },
   {
     rule: 'disconnect-rating',
-    title: 'a disconnect for 1 A',
-    fires: { 'supply.disconnectRating': 1 },
-    quiet: { 'supply.disconnectRating': 10 },
+    title: 'a disconnect for 24 A where the drive may draw 25 A; for 25 A not',
+    fires: { 'supply.disconnectRating': 24 },
+    quiet: { 'supply.disconnectRating': 25 },
     at: 'supply.disconnectRating',
     class: 'major',
   },

@@ -12,7 +12,7 @@ export const disconnectRating: Rule = {
     const { disconnect, disconnectRating: rating } = document.supply;
     if (disconnect === null || disconnect === 'none') return [];
     const advice =
-      'Take a disconnect whose rating for breaking direct current at this voltage covers the peak.';
+      'Take a disconnect whose rating for breaking direct current at this voltage covers what the drive may draw.';
     if (rating === null)
       return [
         { at: 'supply.disconnectRating', text: 'The rating of the disconnect is not entered.', advice },
@@ -22,7 +22,7 @@ export const disconnectRating: Rule = {
     return [
       {
         at: 'supply.disconnectRating',
-        text: `The disconnect is rated for ${printSI(check.capacity, 'A')}; the peak takes ${printSI(check.demand, 'A')}.`,
+        text: `The disconnect is rated for ${printSI(check.capacity, 'A')}; limits and fuse let the drive draw ${printSI(check.demand, 'A')}.`,
         advice,
       },
     ];

@@ -83,16 +83,29 @@ export function protection(work: Work, load: LoadWork): void {
     ...shared,
     key: 'supply.disconnect',
     label: 'Disconnect, breaking current',
-    demandLabel: 'Battery current at the peak torque',
+    demandLabel: 'Current that limits and fuse let the drive draw',
     capacityLabel: 'Rating of the disconnect',
-    demand: load.peak,
+    demand: mayDraw(work),
     capacity: supply.disconnectRating,
     required: 1,
-    requiredFrom: 'It must break the greatest working current',
-    missing: supply.disconnectRating === null ? 'The disconnect’s rating is not entered.' : load.missing,
+    requiredFrom: 'It must break what a stalled or runaway drive draws, not only what the duty takes',
+    missing:
+      supply.disconnectRating === null
+        ? 'The disconnect’s rating is not entered.'
+        : 'Neither a battery current limit nor a fuse is entered: what it may have to break is not known.',
     caveat:
       'A rating for alternating current or for carrying alone says nothing about breaking direct current.',
   });
+}
+
+/** The least of what limits the battery current; null where nothing does. */
+function mayDraw(work: Work): Traced | null {
+  const { supply, drive } = work.design;
+  const bench = supply.kind === 'bench' ? supply.benchCurrent : null;
+  let least: Traced | null = null;
+  for (const limit of [drive.batteryCurrentLimit, supply.fuse, bench])
+    if (limit !== null && (least === null || limit.value < least.value)) least = limit;
+  return least;
 }
 
 /** The larger of what flows for long in motion and at rest. */
