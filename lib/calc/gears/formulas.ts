@@ -9,6 +9,14 @@ import { measurementFormulas } from './geometry/measurement';
 import { pairFormulas } from './geometry/pair';
 import { thicknessFormulas } from './geometry/thickness';
 import { toothCountFormulas } from './geometry/tooth-count';
+import { internalContactFormulas } from './internal/contact-ratio';
+import { ringDiameterFormulas } from './internal/diameters';
+import { internalInterferenceFormulas } from './internal/interference';
+import { internalPairFormulas } from './internal/pair';
+import { planetaryArrangementFormulas } from './planetary/arrangement';
+import { planetaryEfficiencyFormulas } from './planetary/efficiency';
+import { planetaryRatioFormulas } from './planetary/ratios';
+import { planetaryTorqueFormulas } from './planetary/torques';
 import { serviceStrengthFormulas } from './service/allowable';
 import { serviceDutyFormulas } from './service/duty';
 import { meshServiceFormulas } from './service/mesh';
@@ -40,4 +48,12 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...serviceDutyFormulas,
   ...meshServiceFormulas,
   ...serviceStrengthFormulas,
+  ...internalPairFormulas,
+  ...ringDiameterFormulas,
+  ...internalContactFormulas,
+  ...internalInterferenceFormulas,
+  ...planetaryRatioFormulas,
+  ...planetaryArrangementFormulas,
+  ...planetaryTorqueFormulas,
+  ...planetaryEfficiencyFormulas,
 ];
