@@ -27,9 +27,14 @@ export default function HandbookPage() {
         </p>
         {view.shelves.map((shelf, i) => (
           <View key={shelf.key} letter={letters[i] ?? ''} title={shelf.label} id={`shelf-${shelf.key}`}>
-            {shelf.formulas.map((f) => (
-              <FormulaEntry key={f.key} formula={f} />
-            ))}
+            <details className="fold">
+              <summary>
+                <h3>{shelf.formulas.length} formulas</h3>
+              </summary>
+              {shelf.formulas.map((f) => (
+                <FormulaEntry key={f.key} formula={f} />
+              ))}
+            </details>
           </View>
         ))}
         <View letter={letters[view.shelves.length] ?? ''} title="Rules" id="rules">

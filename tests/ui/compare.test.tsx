@@ -69,7 +69,7 @@ describe('changed checks', () => {
     const text = words(<CheckChanges caption="c" checks={[changed]} />);
     expect(text).toContain('−0.37');
     expect(text).toContain('(−21\u202f%)'.replace('\u202f', ' '));
-    expect(text).toContain('It was: holds. It is now: below.');
+    expect(text).toContain('Held before; falls short now.');
     expect(text).toContain('below');
   });
 
@@ -86,7 +86,7 @@ describe('changed checks', () => {
       change: null,
       relative: null,
     };
-    expect(words(<CheckChanges caption="c" checks={[lost]} />)).toContain('It is now: not assessed.');
+    expect(words(<CheckChanges caption="c" checks={[lost]} />)).toContain('is not assessed now.');
   });
 });
 

@@ -126,7 +126,7 @@ function cellsOf(row: ShelfRow) {
       {row.draft.ahead ? (
         <>
           {' '}
-          <Link href={addresses.draft(row.number)}>draft ahead</Link>
+          <Link href={addresses.draft(row.number)}>changed draft</Link>
         </>
       ) : null}
     </span>,
@@ -143,6 +143,7 @@ function cellsOf(row: ShelfRow) {
     <Quantity key="d" si={headline.demanded} unit="N m" />,
     <span key="f" className={below ? 'warn' : undefined}>
       {headline.factor === null ? '–' : printFactor(headline.factor)}
+      {below ? ' ' : null}
       {below ? <WordMark kind="below">below</WordMark> : null}
     </span>,
   ];

@@ -51,10 +51,15 @@ export default function MaterialsPage() {
         }
       >
         {materials.map((m) => (
-          <section key={m.key} id={`material-${m.key}`} className="material">
-            <h2>{m.name}</h2>
-            <MaterialTable caption={m.name} rows={m.rows} />
-          </section>
+          <details key={m.key} className="material fold">
+            <summary>
+              <h2>{m.name}</h2> <span className="hush">{m.rows.length} values</span>
+            </summary>
+            {/* Inside the fold, so that a link to it opens it. */}
+            <div id={`material-${m.key}`}>
+              <MaterialTable caption={m.name} rows={m.rows} />
+            </div>
+          </details>
         ))}
       </Sheet>
     </PageFrame>

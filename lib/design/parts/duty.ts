@@ -55,7 +55,7 @@ export const duty = part(
       unit: '1',
       min: 1,
       max: 3,
-      help: 'Application factor K_A of ISO 6336-6: 1.0 smooth, 1.25 light shocks, 1.5 moderate, 1.75 and more heavy.',
+      help: 'Application factor of ISO 6336-6: 1.0 smooth, 1.25 light shocks, 1.5 moderate, 1.75 and more heavy.',
     }),
     loadInertia: quantity({
       label: 'Load inertia at the output',

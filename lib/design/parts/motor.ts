@@ -22,7 +22,13 @@ export const motor = part(
       help: 'At 20 °C to 25 °C.',
     }),
     noLoadCurrent: unknowable({ label: 'No-load current', symbol: 'I_0', unit: 'A', min: 0.001, max: 50 }),
-    noLoadVoltage: unknowable({ label: 'at a voltage of', symbol: 'U_0', unit: 'V', min: 0.5, max: 200 }),
+    noLoadVoltage: unknowable({
+      label: 'No-load current, at a voltage of',
+      symbol: 'U_0',
+      unit: 'V',
+      min: 0.5,
+      max: 200,
+    }),
     polePairs: unknowable({ label: 'Pole pairs', symbol: 'p', unit: '1', min: 1, max: 60, whole: true }),
     maxCurrent: unknowable({
       label: 'Maximum current',

@@ -15,9 +15,18 @@ interface CheckTablesProps {
   readonly pins?: readonly RemarkPin[] | undefined;
   /** Tables of which every check holds are folded to one line, so that what does not hold is seen. */
   readonly fold?: boolean | undefined;
+  /** Key of the weakest link: its table is never folded. */
+  readonly weakest?: string | null | undefined;
 }
 
-export function CheckTables({ label, checks, workedHref, pins = [], fold = false }: CheckTablesProps) {
+export function CheckTables({
+  label,
+  checks,
+  workedHref,
+  pins = [],
+  fold = false,
+  weakest = null,
+}: CheckTablesProps) {
   return byKind(checks).map((kind) => {
     const table = (
       <CheckTable
@@ -29,7 +38,10 @@ export function CheckTables({ label, checks, workedHref, pins = [], fold = false
         pins={pins}
       />
     );
-    return fold && kind.checks.every((c) => c.status === 'holds' && !pins.some((p) => p.at === c.key)) ? (
+    const tells = kind.checks.some(
+      (c) => c.status !== 'holds' || c.key === weakest || pins.some((p) => p.at === c.key),
+    );
+    return fold && !tells ? (
       <Folded key={kind.key} kind={kind}>
         {table}
       </Folded>

@@ -60,9 +60,9 @@ type Side = Comparison['headlineBefore'];
 function headlineRows(before: Side, after: Side): Row[] {
   const weakest = (
     <>
-      The weakest link holds to{' '}
-      <span className="row-trail">
-        {before.weakest === after.weakest ? named(after) : `${named(before)}; now ${named(after)}`}
+      The weakest link holds to
+      <span className="hush under">
+        {before.weakest === after.weakest ? named(after) : `before: ${named(before)}; now: ${named(after)}`}
       </span>
     </>
   );

@@ -16,10 +16,38 @@ interface CheckChangesProps {
 /** Table of checks that changed; those that crossed come first. */
 export function CheckChanges({ caption, checks }: CheckChangesProps) {
   if (checks.length === 0) return <p>No factor changed.</p>;
-  const sorted = checks.toSorted((a, b) => Number(b.crossed) - Number(a.crossed));
+  const telling = checks.filter(tells).toSorted((a, b) => Number(b.crossed) - Number(a.crossed));
+  const others = checks.filter((c) => !tells(c));
+  return (
+    <>
+      {telling.length === 0 ? (
+        <p>No check crossed what is required, and none falls short.</p>
+      ) : (
+        <Changes caption={caption} checks={telling} />
+      )}
+      {others.length === 0 ? null : (
+        <details>
+          <summary>
+            {others.length === 1 ? '1 check moved and holds' : `${others.length} checks moved and hold`} as
+            before, or came new and hold
+          </summary>
+          <Changes caption={`${caption} that hold as before`} checks={others} />
+        </details>
+      )}
+    </>
+  );
+}
+
+/** What a reader must see: it crossed what is required, or it does not hold now. */
+function tells(c: ChangedCheck): boolean {
+  return c.crossed || c.statusAfter !== 'holds';
+}
+
+function Changes({ caption, checks }: CheckChangesProps) {
   return (
     <RuledTable
       caption={caption}
+      layout="changes"
       columns={[
         { label: 'Check' },
         { label: 'Factor', kind: 'number' },
@@ -28,7 +56,7 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
         { label: 'Holds to', kind: 'number' },
         { label: 'Standing', kind: 'mark', silent: true },
       ]}
-      rows={sorted.map((c) => ({
+      rows={checks.map((c) => ({
         key: c.key,
         tone: c.statusAfter === 'below' ? 'below' : c.statusAfter === 'holds' ? 'plain' : 'unknown',
         cells: [
@@ -46,15 +74,22 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
             {c.relative === null ? null : <span className="unit"> ({signedShare(c.relative)})</span>}
           </span>,
           <Required key="r" before={c.requiredBefore} after={c.required} />,
-          <Change
-            key="h"
-            before={<Quantity si={c.holdsToBefore} unit="N m" />}
-            after={<Quantity si={c.holdsToAfter} unit="N m" />}
-          />,
+          <HoldsTo key="h" check={c} />,
           <Standing key="s" after={c.statusAfter} />,
         ],
         note: crossing(c),
       }))}
+    />
+  );
+}
+
+/** Torque it holds to, before and after; a dash for a check that limits no torque. */
+function HoldsTo({ check: c }: { readonly check: ChangedCheck }) {
+  if (c.holdsToBefore === null && c.holdsToAfter === null) return <span className="unit">–</span>;
+  return (
+    <Change
+      before={<Quantity si={c.holdsToBefore} unit="N m" />}
+      after={<Quantity si={c.holdsToAfter} unit="N m" />}
     />
   );
 }
@@ -69,9 +104,14 @@ function Standing({ after }: { readonly after: CheckStatus | null }): ReactNode 
   return after === null ? <span className="hush">no longer there</span> : <StatusMark status={after} />;
 }
 
+const said: Readonly<Record<CheckStatus | 'absent', { readonly before: string; readonly after: string }>> = {
+  below: { before: 'Fell short before', after: 'falls short now' },
+  holds: { before: 'Held before', after: 'holds now' },
+  'not assessed': { before: 'Was not assessed before', after: 'is not assessed now' },
+  absent: { before: 'Was not there before', after: 'is no longer there' },
+};
+
 function crossing(c: ChangedCheck): string | undefined {
   if (!c.crossed) return undefined;
-  const before = c.statusBefore ?? 'not there';
-  const after = c.statusAfter ?? 'not there';
-  return `It was: ${before}. It is now: ${after}.`;
+  return `${said[c.statusBefore ?? 'absent'].before}; ${said[c.statusAfter ?? 'absent'].after}.`;
 }

@@ -1,6 +1,6 @@
 // A number with its unit. Text, not a number box: a unit may be typed along with the number.
 import type { ComponentProps } from 'react';
-import { printEntered } from '@/lib/quantity/print';
+import { printEntered, unitTail } from '@/lib/quantity/print';
 import { type UnitKey, unitOf } from '@/lib/quantity/units';
 import { FieldFrame, type FieldWords, fieldId, inputAttributes } from './field-frame';
 
@@ -48,8 +48,13 @@ function fullHelp(
   min: number | undefined,
   max: number | undefined,
 ): string {
-  const tail = unitOf(unit).print === '' ? '' : ` ${unitOf(unit).print}`;
   const range =
-    min === undefined || max === undefined ? '' : `${printEntered(min)} to ${printEntered(max)}${tail}.`;
+    min === undefined || max === undefined ? '' : `${grouped(min)} to ${grouped(max)}${unitTail(unit)}.`;
   return [help ?? '', range].filter((s) => s !== '').join(' ');
+}
+
+/** Whole digits in threes from 10 000 on (ISO 80000-1). */
+function grouped(value: number): string {
+  const text = printEntered(value);
+  return Math.abs(value) < 1e4 ? text : text.replace(/\B(?=(\d{3})+(?!\d))/g, '\u202f');
 }

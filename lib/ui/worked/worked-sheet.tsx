@@ -31,13 +31,15 @@ export function WorkedSheet({
   const origins: WorkedLinks = { ...links, step: (key) => names.get(key) ?? null };
   return (
     <>
-      <p className="hush">
-        Numbers put into a formula are in SI base units, rounded here to four digits; the working is not
-        rounded.
-      </p>
       {byPart(steps).map((group) => (
-        <section className="step-group" key={group.at}>
-          <h3>{partLabel(group.at)}</h3>
+        // A sheet has hundreds of steps: a part opens by itself when a link leads to one of its steps.
+        <details className="step-group fold" key={group.at}>
+          <summary>
+            <h3>{partLabel(group.at)}</h3>{' '}
+            <span className="hush">
+              {group.steps.length === 1 ? '1 step' : `${group.steps.length} steps`}
+            </span>
+          </summary>
           {group.steps.map((step) => (
             <WorkedStep
               key={step.key}
@@ -47,7 +49,7 @@ export function WorkedSheet({
               formulaHref={formulaHref}
             />
           ))}
-        </section>
+        </details>
       ))}
     </>
   );

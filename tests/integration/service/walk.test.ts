@@ -86,6 +86,7 @@ const others: Readonly<Record<string, string>> = {
   'findings/weight refusalSentence': 'words only',
   'publishing/assessed assessed': 'works on a document it is given',
   'publishing/assessed headlineOf': 'works on an assessment it is given',
+  'sheets/changed-since changedSince': 'takes the context that a guard has made',
   'sheets/reading readSheet': 'takes the context that a guard has made',
   'signing/views blockerView': 'arranges what a use case has read',
   'signing/views givenOf': 'arranges what a use case has read',

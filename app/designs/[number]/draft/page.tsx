@@ -1,5 +1,6 @@
 // The working draft: every field of the design, with what holds and what breaks first shown while one types.
 import type { Metadata } from 'next';
+import Link from 'next/link';
 import { addresses } from '@/app/_parts/addresses';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
@@ -47,7 +48,15 @@ export default async function DraftPage({ params }: Props) {
 }
 
 function DraftTitle({ draft }: { readonly draft: DraftView }) {
-  const since = draft.latest === null ? 'not published yet' : `after revision ${draft.latest.letter}`;
+  const { latest, design } = draft;
+  const since =
+    latest === null ? (
+      'not published yet'
+    ) : (
+      <>
+        after <Link href={addresses.revision(design.number, latest.letter)}>revision {latest.letter}</Link>
+      </>
+    );
   return (
     <TitleBlock
       club={draft.design.club.name}

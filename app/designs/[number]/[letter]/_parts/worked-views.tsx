@@ -107,7 +107,14 @@ function Section({ section, sheet }: { readonly section: SectionRows; readonly s
   const { label, checks, figures, curves } = section;
   return (
     <>
-      <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} fold />
+      <CheckTables
+        label={label}
+        checks={checks}
+        workedHref={workedHref}
+        pins={pins}
+        fold
+        weakest={sheet.assessment.headline.weakest}
+      />
       {curves.map((c) => (
         <CurvePlot key={c.key} curve={c} />
       ))}

@@ -13,6 +13,7 @@ import type { SheetView } from '@/lib/service/views/sheet';
 import { bySection } from '@/lib/ui/checks/sections';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { View } from '@/lib/ui/sheet/view';
+import { ViewIndex } from '@/lib/ui/sheet/view-index';
 import { WorkedSheet } from '@/lib/ui/worked/worked-sheet';
 import { RevisionTitle } from '../_parts/revision-title';
 
@@ -51,6 +52,16 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
   };
   return (
     <>
+      <ViewIndex
+        views={[
+          ...sections.map((s, i) => ({ letter: letters[i] ?? '', title: s.label, id: `worked-${s.key}` })),
+          { letter: letters[sections.length] ?? '', title: 'As entered', id: 'entered' },
+        ]}
+      />
+      <p className="hush">
+        Numbers put into a formula are in SI base units, rounded here to four digits; the working is not
+        rounded.
+      </p>
       {sections.map((s, i) => (
         <View key={s.key} letter={letters[i] ?? ''} title={s.label} id={`worked-${s.key}`}>
           <WorkedSheet
@@ -64,7 +75,7 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
         </View>
       ))}
       <View letter={letters[sections.length] ?? ''} title="As entered" id="entered">
-        <Entered document={document} open />
+        <Entered document={document} />
       </View>
     </>
   );

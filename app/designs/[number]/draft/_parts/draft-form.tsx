@@ -5,6 +5,7 @@ import type { FieldRow, GroupRows, PartRows, StageRows } from '@/lib/preview/row
 import { Actions, Button } from '@/lib/ui/forms/button';
 import { DesignField } from '@/lib/ui/forms/design-field';
 import { View } from '@/lib/ui/sheet/view';
+import { ViewIndex } from '@/lib/ui/sheet/view-index';
 import { typedEarly } from './typed-early';
 
 interface StageActions {
@@ -35,6 +36,13 @@ export function DraftForm({ parts, onText, ...stageActions }: DraftFormProps) {
   }, []);
   return (
     <div ref={fields} onInput={heard}>
+      <ViewIndex
+        views={[
+          ...parts.map((part, i) => ({ letter: letters[i] ?? '', title: part.label, id: part.key })),
+          { letter: null, title: 'What holds', id: 'preview' },
+          { letter: null, title: 'Publish', id: 'publish' },
+        ]}
+      />
       {parts.map((part, i) => (
         <View
           key={part.key}
@@ -63,7 +71,7 @@ export function DraftForm({ parts, onText, ...stageActions }: DraftFormProps) {
 
 function waitingWords(waiting: number): string | undefined {
   if (waiting === 0) return undefined;
-  return waiting === 1 ? '1 field to settle' : `${waiting} fields to settle`;
+  return waiting === 1 ? '1 field to put right' : `${waiting} fields to put right`;
 }
 
 interface StageProps extends StageActions {

@@ -16,6 +16,7 @@ import { Sheet } from '@/lib/ui/sheet/sheet';
 import { type FormSaved, saveForm } from '../actions';
 import { DraftForm } from './draft-form';
 import { LivePreview } from './live-preview';
+import { PreviewLine } from './preview-line';
 import { PublishForm } from './publish-form';
 import { SaveState } from './save-state';
 
@@ -62,7 +63,7 @@ function DraftSheet({ answer, save, ...props }: DraftSheetProps) {
         <>
           <SaveState draft={draft} waiting={waiting} />
           <LivePreview preview={preview} />
-          <MarginBlock title="Publish">
+          <MarginBlock title="Publish" id="publish">
             {waiting > 0 ? (
               <p>Some typed text does not fit its field yet. A revision can be published when it does.</p>
             ) : null}
@@ -120,6 +121,7 @@ function DraftSheet({ answer, save, ...props }: DraftSheetProps) {
           </noscript>
         </fieldset>
       </form>
+      <PreviewLine assessment={preview.assessment} />
     </Sheet>
   );
 }

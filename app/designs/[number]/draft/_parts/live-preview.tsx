@@ -13,7 +13,7 @@ export function LivePreview({ preview }: { readonly preview: Preview }) {
   return (
     <div className="live-preview" aria-busy={preview.stale}>
       {preview.failed === null ? null : <Failure title="No preview.">{preview.failed}</Failure>}
-      <MarginBlock title="What holds, while you type">
+      <MarginBlock title="What holds, while you type" id="preview">
         <HeadlineSentence headline={headline} label={weakest?.label ?? null} mode={weakest?.mode ?? null} />
         <Ladder checks={checks} headline={headline} />
       </MarginBlock>

@@ -99,12 +99,14 @@ function Checks({ view }: { readonly view: SigningView }) {
         mode={weakest?.mode ?? null}
       />
       {bySection(assessment.checks).map((s) => (
-        <CheckTables
-          key={s.key}
-          label={s.label}
-          checks={s.rows}
-          workedHref={addresses.worked(design.number, revision.letter)}
-        />
+        <section key={s.key} className="check-section">
+          <h3>{s.label}</h3>
+          <CheckTables
+            label={s.label}
+            checks={s.rows}
+            workedHref={addresses.worked(design.number, revision.letter)}
+          />
+        </section>
       ))}
     </View>
   );

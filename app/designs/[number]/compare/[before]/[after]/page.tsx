@@ -82,7 +82,12 @@ function Changes({ view }: { readonly view: CompareView }) {
         {c.figures.length === 0 ? (
           <p className="hush">No figure moved.</p>
         ) : (
-          <FigureChanges caption="Changed figures" figures={c.figures} />
+          <details>
+            <summary>
+              {c.figures.length === 1 ? '1 figure moved' : `${c.figures.length} figures moved`}
+            </summary>
+            <FigureChanges caption="Changed figures" figures={c.figures} />
+          </details>
         )}
       </View>
     </>

@@ -1,0 +1,45 @@
+// Tables of checks on a sheet: what holds is folded to a line that says how near it comes, what does not is open.
+import { describe, expect, it } from 'vitest';
+import { CheckTables } from '@/lib/ui/checks/check-tables';
+import { markup, words } from './render';
+import { check, unknownCheck } from './samples';
+
+const held = [
+  check('a', { label: 'Leads, current', status: 'holds', factor: 3, required: 2 }),
+  check('b', { label: 'Fuse, current', status: 'holds', factor: 1.1, required: 1 }),
+];
+const below = check('c', { label: 'Pack, current', status: 'below', factor: 0.9, required: 1 });
+
+const folds = (html: string) => (html.match(/<details class="held"/g) ?? []).length;
+
+describe('tables of checks on a sheet', () => {
+  it('fold when every check holds, and name the check that is nearest to what it requires', () => {
+    const tables = <CheckTables label="Supply" checks={held} fold />;
+    expect(folds(markup(tables))).toBe(1);
+    expect(words(tables)).toContain('2 checks hold');
+    expect(words(tables)).toMatch(/nearest to what is required: Fuse, 1\.10 where 1\.00 is required/);
+  });
+
+  it('lose no row by folding', () => {
+    const html = markup(<CheckTables label="Supply" checks={held} fold />);
+    expect(html).toContain('id="check-a"');
+    expect(html).toContain('id="check-b"');
+  });
+
+  it.each([
+    ['a check falls short', [...held, below]],
+    ['a check is not assessed', [...held, unknownCheck]],
+  ])('stay open when %s', (_why, checks) => {
+    expect(folds(markup(<CheckTables label="Supply" checks={checks} fold />))).toBe(0);
+  });
+
+  it('stay open when they hold the weakest link, or a check that a remark speaks of', () => {
+    const pins = [{ number: 1, state: 'open' as const, at: 'a', href: '#thread-1' }];
+    expect(folds(markup(<CheckTables label="Supply" checks={held} fold weakest="b" />))).toBe(0);
+    expect(folds(markup(<CheckTables label="Supply" checks={held} fold pins={pins} />))).toBe(0);
+  });
+
+  it('are never folded where a signature binds them', () => {
+    expect(folds(markup(<CheckTables label="Supply" checks={held} />))).toBe(0);
+  });
+});
