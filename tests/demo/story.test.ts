@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import type { Assessment, Check } from '@/lib/assess/assessment';
-import { type DemoDesign, documentsOf } from '@/lib/demo/designs/demo-design';
+import { type DemoDesign, documentsOf, set } from '@/lib/demo/designs/demo-design';
 import { paddle } from '@/lib/demo/designs/paddle';
 import { demoDesigns } from '@/lib/demo/designs/registry';
 import { shutter } from '@/lib/demo/designs/shutter';
@@ -138,12 +138,14 @@ describe('sluice-paddle lifter', () => {
     expect(current.capacity).toBe(5);
   });
 
-  it('revision C: on the ladder everything holds; two flanks off the ladder do not yet', () => {
-    expect(c.checks.filter((k) => k.onLadder && k.status !== 'holds')).toEqual([]);
-    expect(below(c)).toEqual(['train.stages.third.wheel.flank.life', 'train.stages.rack.wheel.flank.life']);
+  it('revision C: every check holds, and one major finding is left: nothing else holds the paddle', () => {
+    expect(below(c)).toEqual([]);
+    expect(open(c, 'major')).toEqual(['printed-load-path']);
   });
 
-  it('the draft ahead of C cures the flanks', () => {
+  it('the draft ahead of C relieves the flanks of its last two wheels, and lets nothing fall', () => {
+    for (const wheel of ['third', 'rack'].map((id) => `train.stages.${id}.wheel.flank.life`))
+      expect(factor(draft, wheel), wheel).toBeGreaterThan(1.1 * factor(c, wheel));
     expect(below(draft)).toEqual([]);
   });
 
@@ -176,8 +178,23 @@ describe('stage-trap lift', () => {
   it('revision C: a jam no longer breaks it, but the wheel of stage 3 keeps 1.4 where 2.4 is required', () => {
     const peaks = c.checks.filter((k) => k.mode === 'peak').map((k) => k.holdsTo ?? 0);
     expect(c.headline.forced).toBeLessThan(Math.min(...peaks));
-    expect(factor(c, wheel)).toBeCloseTo(1.44, 2);
+    expect(factor(c, wheel)).toBeCloseTo(1.4, 1);
     expect(check(c, wheel).required).toBe(2.4);
+  });
+
+  it('module 3 with 36 mm of face would cure that wheel, as the reopened thread says', () => {
+    const advised: DemoDesign = {
+      ...stageTrap,
+      ahead: {
+        author: 'tam',
+        edits: [
+          set('train.stages.second.module', '3 mm'),
+          set('train.stages.second.faceWidth', '36 mm'),
+          set('train.stages.second.centreDistance', '112 mm'),
+        ],
+      },
+    };
+    expect(check(at(assessed(advised), 'draft'), wheel).status).toBe('holds');
   });
 
   it('revision C: thrust and holding are answered, the lost command is not', () => {
