@@ -9,6 +9,7 @@ import type { Rule } from './rules/rule';
 
 const shelfLabels: Readonly<Record<Shelf, string>> = {
   gears: 'Gears',
+  shafts: 'Shafts and hubs',
   bearings: 'Bearings',
   motor: 'Motor',
   supply: 'Supply',

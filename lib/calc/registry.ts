@@ -7,6 +7,7 @@ import { loopFormulas } from './loop/formulas';
 import { motionFormulas } from './motion/formulas';
 import { motorFormulas } from './motor/formulas';
 import { sensorFormulas } from './sensor/formulas';
+import { shaftsFormulas } from './shafts/formulas';
 import { staticsFormulas } from './statics/formulas';
 import { supplyFormulas } from './supply/formulas';
 import { thermalFormulas } from './thermal/formulas';
@@ -14,6 +15,7 @@ import { thermalFormulas } from './thermal/formulas';
 /** The branches of engineering that the library covers. */
 export type Shelf =
   | 'gears'
+  | 'shafts'
   | 'bearings'
   | 'motor'
   | 'supply'
@@ -27,6 +29,7 @@ export type Shelf =
 /** A complete record: the compiler names a shelf that has no list. */
 export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
   gears: gearsFormulas,
+  shafts: shaftsFormulas,
   bearings: bearingsFormulas,
   motor: motorFormulas,
   supply: supplyFormulas,

@@ -1,0 +1,98 @@
+// A beam of one section on two supports under any number of forces and couples, between or beyond them.
+import {
+  bendingMoment,
+  deflection,
+  freeBow,
+  freeSlope,
+  leftReaction,
+  rightReaction,
+  shearForce,
+  slope,
+} from './load';
+
+/** Force (N, positive upward) and couple (N m, positive anticlockwise) at a place (m). */
+export interface BeamLoad {
+  readonly a: number;
+  readonly F: number;
+  readonly M_0: number;
+}
+
+export interface Beam {
+  /** Places of the supports, m, the left one first. */
+  readonly x_A: number;
+  readonly x_B: number;
+  /** Modulus of elasticity, Pa, and second moment of area, m⁴. */
+  readonly E: number;
+  readonly I: number;
+  readonly loads: readonly BeamLoad[];
+}
+
+/** The beam, or `undefined` where it cannot be worked: supports at one place or crossed, no stiffness, no number. */
+export function beamOf(beam: Beam): Beam | undefined {
+  const numbers = [beam.x_A, beam.x_B, ...beam.loads.flatMap((l) => [l.a, l.F, l.M_0])];
+  const sound = numbers.every(Number.isFinite) && beam.x_A < beam.x_B && beam.E > 0 && beam.I > 0;
+  return sound ? beam : undefined;
+}
+
+/** Forces of the supports on the beam, N, positive upward. */
+export function reactions(beam: Beam): { readonly R_A: number; readonly R_B: number } {
+  return {
+    R_A: sum(beam, (l) => leftReaction.of(on(beam, l))),
+    R_B: sum(beam, (l) => rightReaction.of(on(beam, l))),
+  };
+}
+
+/** Shear force just right of x, N. */
+export function shearAt(beam: Beam, x: number): number {
+  return sum(beam, (l) => shearForce.of({ ...held(beam, l), x }));
+}
+
+/** Bending moment at x, N m: just right of it, or just left of it, which differs where a couple acts. */
+export function momentAt(beam: Beam, x: number, side: 'left' | 'right' = 'right'): number {
+  return sum(beam, (l) => {
+    const g = held(beam, l);
+    return bendingMoment.of({ ...g, M_0: side === 'left' && l.a === x ? 0 : l.M_0, x });
+  });
+}
+
+/** Deflection at x, m, positive upward. */
+export function deflectionAt(beam: Beam, x: number): number {
+  return sum(beam, (l) => {
+    const g = held(beam, l);
+    const w = (at: number) => freeBow.of({ ...g, x: at });
+    return deflection.of({ ...g, w: w(x), w_A: w(beam.x_A), w_B: w(beam.x_B), x });
+  });
+}
+
+/** Slope at x, rad. */
+export function slopeAt(beam: Beam, x: number): number {
+  return sum(beam, (l) => {
+    const g = held(beam, l);
+    const w = (at: number) => freeBow.of({ ...g, x: at });
+    return slope.of({ ...g, theta_w: freeSlope.of({ ...g, x }), w_A: w(beam.x_A), w_B: w(beam.x_B) });
+  });
+}
+
+/** Place and size of the greatest bending moment, either sign: the moment runs straight between loads and supports. */
+export function greatestMoment(beam: Beam): { readonly x: number; readonly M: number } {
+  let greatest = { x: beam.x_A, M: 0 };
+  for (const x of [beam.x_A, beam.x_B, ...beam.loads.map((l) => l.a)])
+    for (const side of ['left', 'right'] as const) {
+      const M = momentAt(beam, x, side);
+      if (Math.abs(M) > Math.abs(greatest.M)) greatest = { x, M };
+    }
+  return greatest;
+}
+
+function on(beam: Beam, load: BeamLoad) {
+  return { ...load, x_A: beam.x_A, x_B: beam.x_B, E: beam.E, I: beam.I };
+}
+
+function held(beam: Beam, load: BeamLoad) {
+  const g = on(beam, load);
+  return { ...g, R_A: leftReaction.of(g), R_B: rightReaction.of(g) };
+}
+
+function sum(beam: Beam, part: (load: BeamLoad) => number): number {
+  return beam.loads.reduce((total, load) => total + part(load), 0);
+}

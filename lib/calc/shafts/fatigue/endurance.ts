@@ -1,0 +1,129 @@
+// Endurance of a steel shaft by Marin's factors, and its life above the endurance limit.
+import { formula } from '../../formula';
+
+const shigley = 'Shigley’s Mechanical Engineering Design, ch. 6';
+
+/** The units in which the fits of this file were made: their inputs S_1 and d_1. In Pa and m. */
+export const fitUnits = {
+  megapascal: 1e6,
+  kilopoundPerSquareInch: 6894757.293168,
+  millimetre: 1e-3,
+  inch: 0.0254,
+} as const;
+
+/** Tensile strength of steel guessed from its Brinell hardness, Pa; S_1 = 1 MPa. */
+export const strengthOfHardness = formula({
+  key: 'shafts.strengthOfHardness',
+  symbol: 'S_ut',
+  name: 'Tensile strength from hardness',
+  unit: 'Pa',
+  given: { HB: '1', S_1: 'Pa' },
+  text: '3.4 * HB * S_1',
+  source: `${shigley}; S_1 = 1 MPa`,
+  validity: 'Steel, 120 to 400 HB.',
+  domain: { HB: [120, 400] },
+  of: (g) => 3.4 * g.HB * g.S_1,
+});
+
+/** Endurance of a polished steel specimen in reversed bending, Pa; S_cap = 700 MPa. */
+export const specimenEndurance = formula({
+  key: 'shafts.specimenEndurance',
+  symbol: 'S_e0',
+  name: 'Endurance of the polished specimen',
+  unit: 'Pa',
+  given: { S_ut: 'Pa', S_cap: 'Pa' },
+  text: 'min(0.5 * S_ut, S_cap)',
+  source: `${shigley}, eq. 6-8 (from memory); S_cap = 700 MPa`,
+  validity: 'Steel. Aluminium and plastics have no endurance limit.',
+  of: (g) => Math.min(0.5 * g.S_ut, g.S_cap),
+});
+
+/** Surface factor; S_1 = 1 MPa for constants a_s, b_s fitted in MPa. */
+export const surfaceFactor = formula({
+  key: 'shafts.surfaceFactor',
+  symbol: 'k_a',
+  name: 'Surface factor',
+  unit: '1',
+  given: { a_s: '1', S_ut: 'Pa', S_1: 'Pa', b_s: '1' },
+  text: 'a_s * (S_ut / S_1)^b_s',
+  source: `${shigley}, eq. 6-19 and Table 6-2; a_s and b_s differ between editions`,
+  domain: { b_s: [-0.3, -0.05] },
+  of: (g) => g.a_s * (g.S_ut / g.S_1) ** g.b_s,
+});
+
+/** Size factor in bending and torsion of a turning shaft; d_1 = 1 mm. */
+export const sizeFactor = formula({
+  key: 'shafts.sizeFactor',
+  symbol: 'k_b',
+  name: 'Size factor',
+  unit: '1',
+  given: { d: 'm', d_1: 'm' },
+  text: 'd <= 51 * d_1 ? 1.24 * (d / d_1)^(-0.107) : 1.51 * (d / d_1)^(-0.157)',
+  source: `${shigley}, eq. 6-20; d_1 = 1 mm`,
+  validity: 'Turning shafts of 2.79 mm to 254 mm.',
+  domain: { d: [0.003, 0.25], d_1: [0.001, 0.00100001] },
+  of: (g) => (g.d <= 51 * g.d_1 ? 1.24 * (g.d / g.d_1) ** -0.107 : 1.51 * (g.d / g.d_1) ** -0.157),
+});
+
+/** Factor for reliability; z_a the standard normal deviate of it. */
+export const scatterFactor = formula({
+  key: 'shafts.scatterFactor',
+  symbol: 'k_e',
+  name: 'Factor for scatter of endurance',
+  unit: '1',
+  given: { z_a: '1' },
+  text: '1 - 0.08 * z_a',
+  source: `${shigley}, eq. 6-29: standard deviation 8 % (from memory)`,
+  domain: { z_a: [0, 4] },
+  of: (g) => 1 - 0.08 * g.z_a,
+});
+
+/** Endurance limit of the part, Pa; k_c for the kind of load and k_d for temperature are 1 for bending at room temperature. */
+export const enduranceLimit = formula({
+  key: 'shafts.enduranceLimit',
+  symbol: 'S_e',
+  name: 'Endurance limit of the part',
+  unit: 'Pa',
+  given: { k_a: '1', k_b: '1', k_c: '1', k_d: '1', k_e: '1', S_e0: 'Pa' },
+  text: 'k_a * k_b * k_c * k_d * k_e * S_e0',
+  source: `${shigley}, eq. 6-18 (Marin)`,
+  of: (g) => g.k_a * g.k_b * g.k_c * g.k_d * g.k_e * g.S_e0,
+});
+
+/** Stress that the finite-life line has at one cycle, Pa; f_k share of strength kept at 1000 cycles. */
+export const lifeIntercept = formula({
+  key: 'shafts.lifeIntercept',
+  symbol: 'a_N',
+  name: 'Intercept of the finite-life line',
+  unit: 'Pa',
+  given: { f_k: '1', S_ut: 'Pa', S_e: 'Pa' },
+  text: '(f_k * S_ut)^2 / S_e',
+  source: `${shigley}, eq. 6-14`,
+  of: (g) => (g.f_k * g.S_ut) ** 2 / g.S_e,
+});
+
+/** Slope of the finite-life line between 1000 and a million cycles. */
+export const lifeExponent = formula({
+  key: 'shafts.lifeExponent',
+  symbol: 'b_N',
+  name: 'Exponent of the finite-life line',
+  unit: '1',
+  given: { f_k: '1', S_ut: 'Pa', S_e: 'Pa' },
+  text: '-log10(f_k * S_ut / S_e) / 3',
+  source: `${shigley}, eq. 6-15`,
+  of: (g) => -Math.log10((g.f_k * g.S_ut) / g.S_e) / 3,
+});
+
+/** Cycles that a fully reversed stress lasts. */
+export const cyclesToFailure = formula({
+  key: 'shafts.cyclesToFailure',
+  symbol: 'N_f',
+  name: 'Cycles to failure',
+  unit: '1',
+  given: { sigma_rev: 'Pa', a_N: 'Pa', b_N: '1' },
+  text: '(sigma_rev / a_N)^(1 / b_N)',
+  source: `${shigley}, eq. 6-16`,
+  validity: 'Between 1000 and a million cycles; steel.',
+  domain: { sigma_rev: [4, 6], a_N: [10, 12], b_N: [-0.2, -0.06] },
+  of: (g) => (g.sigma_rev / g.a_N) ** (1 / g.b_N),
+});

@@ -1,0 +1,76 @@
+// Every formula of the shafts shelf, for the registry, the laws suite and the handbook.
+import type { AnyFormula } from '../formula';
+import { cantileverDeflection, cantileverSlope, centreDeflection, centreSlope } from './beam/cases';
+import * as load from './beam/load';
+import * as criteria from './fatigue/criteria';
+import * as endurance from './fatigue/endurance';
+import * as notch from './fatigue/notch';
+import * as friction from './hubs/friction';
+import * as positive from './hubs/positive';
+import * as stiffness from './stiffness';
+import * as stress from './stress';
+
+export const shaftsFormulas: readonly AnyFormula[] = [
+  stress.resultantMoment,
+  stress.bendingStress,
+  stress.torsionStress,
+  stress.thrustStress,
+  stress.equivalentStress,
+  stress.yieldFactor,
+  stress.leastDiameterStatic,
+  criteria.notchedStress,
+  criteria.goodmanFactor,
+  criteria.soderbergFactor,
+  criteria.ellipticFactor,
+  criteria.gerberFactor,
+  criteria.firstPeakFactor,
+  criteria.reversedStress,
+  criteria.leastDiameterFatigue,
+  endurance.strengthOfHardness,
+  endurance.specimenEndurance,
+  endurance.surfaceFactor,
+  endurance.sizeFactor,
+  endurance.scatterFactor,
+  endurance.enduranceLimit,
+  endurance.lifeIntercept,
+  endurance.lifeExponent,
+  endurance.cyclesToFailure,
+  notch.shoulderBendingBlunt,
+  notch.shoulderBendingSharp,
+  notch.shoulderTorsion,
+  notch.shoulderPower,
+  notch.notchLengthBending,
+  notch.notchLengthTorsion,
+  notch.notchSensitivity,
+  notch.fatigueNotchFactor,
+  stiffness.areaMoment,
+  stiffness.shearModulus,
+  stiffness.twist,
+  stiffness.torsionalStiffness,
+  stiffness.criticalSpeed,
+  cantileverDeflection,
+  cantileverSlope,
+  centreDeflection,
+  centreSlope,
+  load.leftReaction,
+  load.rightReaction,
+  load.shearForce,
+  load.bendingMoment,
+  load.freeBow,
+  load.freeSlope,
+  load.deflection,
+  load.slope,
+  positive.keyShearTorque,
+  positive.keyPressureTorque,
+  positive.keyPressure,
+  positive.flatWidth,
+  positive.flatTorque,
+  positive.splineTorque,
+  friction.setScrewTorque,
+  friction.clampHubTorque,
+  friction.pressFitPressure,
+  friction.hubHoopStress,
+  friction.hubEquivalentStress,
+  friction.pressFitTorque,
+  friction.pressFitForce,
+];

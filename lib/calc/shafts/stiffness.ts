@@ -1,0 +1,69 @@
+// How a round shaft gives: second moments of its section, twist, and the speed at which it whips.
+import { formula } from '../formula';
+
+/** Second moment of area of a round section in bending, m⁴; d_i the bore, 0 when solid. */
+export const areaMoment = formula({
+  key: 'shafts.areaMoment',
+  symbol: 'I',
+  name: 'Second moment of area of a shaft',
+  unit: 'm^4',
+  given: { d: 'm', d_i: 'm' },
+  text: 'pi / 64 * (d^4 - d_i^4)',
+  source: 'Geometry',
+  validity: 'd_i below d.',
+  domain: { d: [5, 10], d_i: [0, 4] },
+  of: (g) => (Math.PI / 64) * (g.d ** 4 - g.d_i ** 4),
+});
+
+/** Twist of one step of a round shaft, rad; steps in a row add. */
+export const twist = formula({
+  key: 'shafts.twist',
+  symbol: 'theta_t',
+  name: 'Twist of a shaft',
+  unit: 'rad',
+  given: { T: 'N m', l: 'm', G: 'Pa', d: 'm', d_i: 'm' },
+  text: '32 * T * l / (pi * G * (d^4 - d_i^4))',
+  source: 'Strength of materials, round section',
+  domain: { d: [5, 10], d_i: [0, 4] },
+  of: (g) => (32 * g.T * g.l) / (Math.PI * g.G * (g.d ** 4 - g.d_i ** 4)),
+});
+
+/** Torsional stiffness of one step of a round shaft, N m/rad. */
+export const torsionalStiffness = formula({
+  key: 'shafts.torsionalStiffness',
+  symbol: 'c_t',
+  name: 'Torsional stiffness of a shaft',
+  unit: 'N m',
+  given: { l: 'm', G: 'Pa', d: 'm', d_i: 'm' },
+  text: 'pi * G * (d^4 - d_i^4) / (32 * l)',
+  source: 'Strength of materials, round section; unit N m per radian',
+  domain: { d: [5, 10], d_i: [0, 4] },
+  of: (g) => (Math.PI * g.G * (g.d ** 4 - g.d_i ** 4)) / (32 * g.l),
+});
+
+/** Shear modulus of an isotropic material, Pa. */
+export const shearModulus = formula({
+  key: 'shafts.shearModulus',
+  symbol: 'G',
+  name: 'Shear modulus',
+  unit: 'Pa',
+  given: { E: 'Pa', nu: '1' },
+  text: 'E / (2 * (1 + nu))',
+  source: 'Elasticity, isotropic material',
+  validity: 'Isotropic: metals. A printed part gives more across its layers.',
+  domain: { nu: [0.2, 0.45] },
+  of: (g) => g.E / (2 * (1 + g.nu)),
+});
+
+/** Speed at which a shaft carrying one mass whips, rad/s; y_w the deflection under the mass’s own weight, m. */
+export const criticalSpeed = formula({
+  key: 'shafts.criticalSpeed',
+  symbol: 'omega_c',
+  name: 'First critical speed of a shaft with one mass',
+  unit: 'rad/s',
+  given: { g_n: 'm/s^2', y_w: 'm' },
+  text: 'sqrt(g_n / y_w)',
+  source: 'Rayleigh; Shigley ch. 7 (from memory)',
+  validity: 'Stiff bearings, shaft light beside the mass.',
+  of: (g) => Math.sqrt(g.g_n / g.y_w),
+});
