@@ -1,4 +1,5 @@
 // From what a use case answers to a page: the value, the way to sign-in, not found, or the refusal in a sentence.
+import Link from 'next/link';
 import { notFound, redirect } from 'next/navigation';
 import type { ReactNode } from 'react';
 import { tell } from '@/lib/service/failures';
@@ -20,6 +21,9 @@ export function shown<T>(result: Result<T>, render: (value: T) => ReactNode): Re
     <PageFrame>
       <Sheet title={<PlainTitle over="Pawl" title="Not allowed" />}>
         <Failure title="This page is not for you to open.">{sentence}</Failure>
+        <p>
+          <Link href={addresses.home}>To the shelf</Link>
+        </p>
       </Sheet>
     </PageFrame>
   );

@@ -1,6 +1,6 @@
 'use client';
 // A form that is sent to a server action and shows what came back: it works without script, and keeps what was typed.
-import { type ReactNode, useActionState } from 'react';
+import { type ReactNode, useActionState, useEffect, useRef } from 'react';
 import { Actions, Button, type ButtonKind } from '@/lib/ui/forms/button';
 import { SelectInput } from '@/lib/ui/forms/choice-input';
 import { TextArea, TextInput } from '@/lib/ui/forms/text-input';
@@ -33,10 +33,12 @@ interface TextFormProps {
   readonly kind?: ButtonKind;
   /** Word before the sentence when it could not be done, e.g. `Not signed.` */
   readonly failed: string;
+  /** Id of what takes the focus when the form goes away because it was done. */
+  readonly then?: string | undefined;
   readonly children?: ReactNode;
 }
 
-/** A short form: its inputs, one button, and the answer above them. */
+/** A short form: its inputs, one button, and the answer above them. What failed at a field takes the focus there. */
 export function TextForm({
   action,
   inputs,
@@ -44,11 +46,29 @@ export function TextForm({
   submit,
   kind = 'plain',
   failed,
+  then,
   children,
 }: TextFormProps) {
   const [state, send, busy] = useActionState(action, {});
+  const form = useRef<HTMLFormElement>(null);
+  useEffect(() => {
+    if (state.fields === undefined) return;
+    form.current?.querySelector<HTMLElement>('[aria-invalid="true"]')?.focus();
+  }, [state]);
+  useEffect(
+    () => () => {
+      if (then !== undefined) window.setTimeout(() => focusUnlessElsewhere(then));
+    },
+    [then],
+  );
   return (
-    <form action={send} className="form-rows">
+    <form
+      ref={form}
+      action={send}
+      className="form-rows"
+      // A button that was disabled meanwhile would drop the focus: a second press is refused instead.
+      onSubmit={busy ? (event) => event.preventDefault() : undefined}
+    >
       {state.failure === undefined ? null : <Failure title={failed}>{state.failure}</Failure>}
       {state.done === undefined ? null : <Notice>{state.done}</Notice>}
       {Object.entries(hidden).map(([name, value]) => (
@@ -59,12 +79,16 @@ export function TextForm({
       ))}
       {children}
       <Actions>
-        <Button kind={kind} disabled={busy}>
+        <Button kind={kind} aria-disabled={busy ? true : undefined}>
           {submit}
         </Button>
       </Actions>
     </form>
   );
+}
+
+function focusUnlessElsewhere(id: string): void {
+  if (document.activeElement === document.body) document.getElementById(id)?.focus({ preventScroll: true });
 }
 
 function Input({ input, state }: { readonly input: FormInput; readonly state: FormState }) {

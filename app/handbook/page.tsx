@@ -75,10 +75,12 @@ function HandbookTitle({ view }: { readonly view: HandbookView }) {
 function Contents({ view }: { readonly view: HandbookView }) {
   return (
     <>
-      {view.shelves.map((shelf) => (
-        <MarginBlock key={shelf.key} title={shelf.label}>
-          <details>
-            <summary>{shelf.formulas.length} formulas</summary>
+      <MarginBlock title="Formulas by name">
+        {view.shelves.map((shelf) => (
+          <details key={shelf.key}>
+            <summary>
+              {shelf.label} ({shelf.formulas.length})
+            </summary>
             <ul className="plain-list">
               {shelf.formulas.map((f) => (
                 <li key={f.key}>
@@ -87,8 +89,8 @@ function Contents({ view }: { readonly view: HandbookView }) {
               ))}
             </ul>
           </details>
-        </MarginBlock>
-      ))}
+        ))}
+      </MarginBlock>
       <MarginBlock title="Method">
         <ul className="plain-list">
           {view.log.map((entry) => (

@@ -6,7 +6,7 @@ interface Told {
 }
 
 export const failures = {
-  'input.invalid': { status: 400, sentence: 'Something in the form cannot be taken; see the marked fields.' },
+  'input.invalid': { status: 400, sentence: 'Please put right what is marked below.' },
   'viewer.none': { status: 401, sentence: 'Please sign in first.' },
   'viewer.role': { status: 403, sentence: 'Your role in this club does not allow this.' },
   'club.notFound': { status: 404, sentence: 'There is no such club, or you are not a member of it.' },

@@ -1,5 +1,7 @@
 // Joining a club by an invitation.
 import type { Metadata } from 'next';
+import Link from 'next/link';
+import { addresses } from '@/app/_parts/addresses';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { type FormInput, TextForm } from '@/app/_parts/text-form';
 import { tell } from '@/lib/service/failures';
@@ -26,7 +28,13 @@ export default async function JoinPage({ params }: { params: Promise<{ token: st
         {offer.ok ? (
           <Offer offer={offer.value} token={token} />
         ) : (
-          <Failure title="Not joined.">{tell(offer.error).sentence}</Failure>
+          <>
+            <Failure title="Not joined.">{tell(offer.error).sentence}</Failure>
+            <p>
+              Ask the club’s steward for another, or <Link href={addresses.signIn}>sign in</Link> if you have
+              joined already.
+            </p>
+          </>
         )}
       </Sheet>
     </PageFrame>

@@ -30,7 +30,7 @@ export function FindingList({ findings, pins, under, none = 'No rule fired.' }: 
           </p>
           <p className="finding-advice">{airy(f.advice)}</p>
           <details>
-            <summary>why, and by which rule</summary>
+            <summary>Why, and by which rule</summary>
             <p className="hush">{airy(f.reason)}</p>
             <p className="hush">Source: {f.source}</p>
           </details>

@@ -36,7 +36,10 @@ export function Ladder({ checks, headline }: LadderProps) {
         unknown={choice.unknown.length > 0}
         scatter={scatter}
       />
-      <More checks={choice.higher} words={(n) => `and ${n} more that hold higher`} />
+      <More
+        checks={choice.higher}
+        words={(n) => (n === 1 ? '1 more that holds higher' : `${n} more that hold higher`)}
+      />
       <More checks={choice.moreUnknown} words={(n) => `and ${n} more that are not assessed`} />
     </figure>
   );

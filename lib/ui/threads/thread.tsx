@@ -19,6 +19,7 @@ export function Thread({ thread, children }: ThreadProps) {
       className="thread"
       id={`thread-${number}`}
       data-state={state}
+      tabIndex={-1}
       aria-labelledby={`thread-${number}-title`}
     >
       <header className="thread-head">

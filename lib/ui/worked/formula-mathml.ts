@@ -51,7 +51,8 @@ function settingOf(text: string): Setting {
   const known = settings.get(text);
   if (known !== undefined) return known;
   const symbols: string[] = [];
-  const handler = (node: MathNode): string | undefined => {
+  const handler = (node: MathNode, options: object): string | undefined => {
+    if (isConditional(node)) return cases(node, options);
     if (!isSymbol(node)) return undefined;
     if (!symbols.includes(node.name)) symbols.push(node.name);
     return `\\text{@${symbols.indexOf(node.name)}@}`;
@@ -61,10 +62,41 @@ function settingOf(text: string): Setting {
     .replace(/10\^\{\+/g, '10^{');
   const whole = katex.renderToString(tex, { output: 'mathml', displayMode: true, throwOnError: true });
   const inner = /<semantics>(.*)<annotation/s.exec(whole)?.[1] ?? '';
-  const markup = withConstants(inner, symbols);
+  // The policy refuses styles in the markup.
+  const markup = withConstants(inner.replace(/ style="[^"]*"/g, ''), symbols);
   const setting = { markup, symbols };
   settings.set(text, setting);
   return setting;
+}
+
+interface Conditional extends MathNode {
+  readonly condition: MathNode;
+  readonly trueExpr: MathNode;
+  readonly falseExpr: MathNode;
+}
+
+/** One case a row, also where the text nests them; the rule at their left is drawn by the style sheet. */
+function cases(first: Conditional, options: object): string {
+  const rows: string[] = [];
+  let rest: MathNode = first;
+  while (isConditional(rest)) {
+    rows.push(`${rest.trueExpr.toTex(options)} & \\text{if } ${rest.condition.toTex(options)}`);
+    rest = bare(rest.falseExpr);
+  }
+  rows.push(`${rest.toTex(options)} & \\text{otherwise}`);
+  return `\\begin{array}{ll}${rows.join(' \\\\ ')}\\end{array}`;
+}
+
+function bare(node: MathNode): MathNode {
+  return isParenthesis(node) ? bare(node.content) : node;
+}
+
+function isParenthesis(node: MathNode): node is MathNode & { content: MathNode } {
+  return 'isParenthesisNode' in node && node.isParenthesisNode === true;
+}
+
+function isConditional(node: MathNode): node is Conditional {
+  return 'isConditionalNode' in node && node.isConditionalNode === true;
 }
 
 function withConstants(markup: string, symbols: readonly string[]): string {

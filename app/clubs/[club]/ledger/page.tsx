@@ -69,6 +69,7 @@ function Entries({ ledger }: { readonly ledger: LedgerView }) {
   return (
     <RuledTable
       caption="Entries of the ledger"
+      layout="entries"
       columns={[
         { label: 'No.', kind: 'number' },
         { label: 'When' },

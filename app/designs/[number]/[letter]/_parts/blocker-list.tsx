@@ -8,7 +8,7 @@ export function BlockerList({ point, sheet }: { readonly point: HoldPointView; r
   return (
     <details id={`against-${point.key}`}>
       <summary>
-        all that stands against {point.label.toLowerCase()} ({point.blockers.length})
+        All that stands against {point.label.toLowerCase()} ({point.blockers.length})
       </summary>
       <ul className="plain-list ruled-list">
         {point.blockers.map((b) => (

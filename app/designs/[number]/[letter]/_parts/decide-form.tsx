@@ -21,7 +21,7 @@ export function DecideForm({ sheet, findingKey, fingerprint, about }: DecideForm
   return (
     <details>
       <summary>
-        decide<span className="for-ear"> about: {about}</span>
+        Decide<span className="for-ear"> about: {about}</span>
       </summary>
       <TextForm
         action={dispose}

@@ -9,11 +9,20 @@ import { placeOf } from './pins';
 
 export function Threads({ sheet }: { readonly sheet: SheetView }) {
   if (sheet.threads.length === 0) return <p className="hush">No remark yet.</p>;
-  return sheet.threads.map((t) => (
-    <Thread key={t.threadId} thread={viewOf(t)}>
-      <Forms thread={t} sheet={sheet} />
-    </Thread>
-  ));
+  const open = sheet.threads.filter((t) => t.state === 'open').length;
+  return (
+    <>
+      {/* Told anew when a thread is resolved or reopened. */}
+      <p className="hush" role="status">
+        {open === 1 ? '1 thread open' : `${open} threads open`}, {sheet.threads.length - open} resolved
+      </p>
+      {sheet.threads.map((t) => (
+        <Thread key={t.threadId} thread={viewOf(t)}>
+          <Forms thread={t} sheet={sheet} />
+        </Thread>
+      ))}
+    </>
+  );
 }
 
 function viewOf(t: ThreadView) {
@@ -36,6 +45,7 @@ function resolutionOf(last: RemarkView | undefined): string | null {
 function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet: SheetView }) {
   const hidden = { threadId: thread.threadId, design: sheet.design.number, letter: sheet.revision.letter };
   const last = thread.remarks.at(-1);
+  const then = `thread-${thread.number}`;
   return (
     <>
       {last?.act === 'reopened' ? (
@@ -60,6 +70,7 @@ function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet:
           action={settle}
           hidden={{ ...hidden, to: 'resolved' }}
           failed="Not resolved."
+          then={then}
           submit={`Resolve remark ${thread.number}`}
           kind="quiet"
           inputs={[]}
@@ -72,6 +83,7 @@ function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet:
             action={settle}
             hidden={{ ...hidden, to: 'open' }}
             failed="Not reopened."
+            then={then}
             submit="Reopen"
             inputs={[{ kind: 'block', name: 'text', label: 'Why', rows: 2, max: 4000 }]}
           />

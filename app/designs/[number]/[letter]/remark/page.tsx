@@ -50,7 +50,7 @@ export default async function RemarkPage({ params, searchParams }: Props) {
                   label: 'Remark',
                   rows: 8,
                   max: 4000,
-                  help: 'Markdown may be used. An open thread stands against every hold point until it is resolved.',
+                  help: '**Two stars** make words bold, a line that begins with - becomes a list. An open thread stands against every hold point until it is resolved.',
                 },
               ]}
             />

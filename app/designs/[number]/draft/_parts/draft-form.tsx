@@ -21,13 +21,20 @@ interface DraftFormProps extends StageActions {
 
 const letters = 'ABCDEFGHJ';
 
-export function DraftForm({ parts, onText, ...stageActions }: DraftFormProps) {
+export function DraftForm({ parts, onText, onInsert, onRemove, onMove }: DraftFormProps) {
   const heard = (event: FormEvent<HTMLDivElement>) => {
     const input = event.target;
     if (input instanceof HTMLInputElement || input instanceof HTMLSelectElement)
       onText(input.name, input.value);
   };
   const fields = useRef<HTMLDivElement>(null);
+  // The stage, by its place, that takes the focus once the stages stand in their new order.
+  const next = useRef<number | null>(null);
+  useEffect(() => {
+    if (next.current === null || parts.length === 0) return;
+    fields.current?.querySelectorAll<HTMLElement>('.stage')[next.current]?.focus();
+    next.current = null;
+  }, [parts]);
   const opened = useRef({ parts, onText });
   useEffect(() => {
     if (fields.current === null) return;
@@ -60,7 +67,18 @@ export function DraftForm({ parts, onText, ...stageActions }: DraftFormProps) {
               first={n === 0}
               count={part.stages?.length ?? 0}
               last={n + 1 === part.stages?.length}
-              {...stageActions}
+              onInsert={(id) => {
+                next.current = n + 1;
+                onInsert(id);
+              }}
+              onRemove={(id) => {
+                next.current = Math.max(0, n - 1);
+                onRemove(id);
+              }}
+              onMove={(id, by) => {
+                next.current = n + by;
+                onMove(id, by);
+              }}
             />
           ))}
         </View>
@@ -83,7 +101,7 @@ interface StageProps extends StageActions {
 
 function Stage({ stage, first, last, count, onInsert, onRemove, onMove }: StageProps) {
   return (
-    <section className="stage" id={`field-${stage.path}`} aria-label={stage.label}>
+    <section className="stage" id={`field-${stage.path}`} aria-label={stage.label} tabIndex={-1}>
       <h3>{stage.label}</h3>
       <Fields fields={stage.fields} />
       <div className="gear-pair">
