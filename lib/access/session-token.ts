@@ -1,6 +1,6 @@
 // What a session token holds, and how the cookie is named: the same as next-auth reads, so that a server action can set it.
 import type { NextAuthOptions } from 'next-auth';
-import { encode } from 'next-auth/jwt';
+import { decode, encode, type JWT, type JWTOptions } from 'next-auth/jwt';
 
 /** Id of the person and the version of their sessions; authority is never in it. */
 export interface SessionClaim {
@@ -84,6 +84,37 @@ export function authOptions(
       },
     },
   };
+}
+
+/**
+ * How pages read tokens. Opening one derives a key anew each time, which costs more than a query, so what a token holds is
+ * remembered; whether it still counts is asked at every request all the same. Pages cannot set cookies: next-auth's
+ * renewed token would be thrown away, and is not made.
+ */
+export const readingOnly: Pick<JWTOptions, 'decode' | 'encode'> = {
+  encode: async () => '',
+  async decode(params) {
+    const { token = '' } = params;
+    const known = opened.get(token);
+    if (known !== undefined && isFresh(known)) return known;
+    opened.delete(token);
+    const found = await decode(params);
+    if (found !== null && isFresh(found)) remember(token, found);
+    return found;
+  },
+};
+
+const opened = new Map<string, JWT>();
+const mostOpened = 1000;
+
+function remember(token: string, holds: JWT): void {
+  opened.set(token, holds);
+  const [oldest] = opened.keys();
+  if (oldest !== undefined && opened.size > mostOpened) opened.delete(oldest);
+}
+
+function isFresh({ exp }: JWT): boolean {
+  return typeof exp === 'number' && exp * 1000 > Date.now();
 }
 
 function claimOf(token: Readonly<Record<string, unknown>>): SessionClaim | null {

@@ -7,6 +7,10 @@ export type People = (userId: string) => PersonView;
 
 /** Looks the people up in one query. */
 export async function peopleOf(db: Database, ids: Iterable<string>): Promise<People> {
-  const names = await namesOf(db, ids);
+  return peopleNamed(await namesOf(db, ids));
+}
+
+/** People whose names are at hand. */
+export function peopleNamed(names: ReadonlyMap<string, string>): People {
   return (userId) => ({ userId, name: names.get(userId) ?? 'Unknown' });
 }

@@ -1,18 +1,12 @@
 // Everything that stands on a revision's sheet, read together: for the sheet itself and for the page where it is signed.
 import type { Assessment } from '@/lib/assess/assessment';
 import { reader } from '@/lib/store/database';
-import { readAssessment, readRevision } from '@/lib/store/designs/revisions';
-import {
-  type AssessmentRow,
-  assessmentMarks,
-  type ReviewRecord,
-  readRecord,
-} from '@/lib/store/review/record';
-import { remarksOf } from '@/lib/store/review/threads';
-import { idsOf, type JudgedRevision, judgeRecord } from '../designs/judged';
+import { documentOf, resultOf } from '@/lib/store/designs/unchanging';
+import { type AssessmentRow, type ReviewRecord, readRecord } from '@/lib/store/review/record';
+import { type JudgedRevision, judgeRecord } from '../designs/judged';
 import { findingViews } from '../findings/views';
 import { hadHand } from '../findings/weight';
-import { type People, peopleOf } from '../people';
+import { type People, peopleNamed } from '../people';
 import { done, type Result, refused } from '../result';
 import { threadViews } from '../threads/views';
 import type { DesignContext } from '../use-case';
@@ -43,46 +37,38 @@ export async function readSheet(
 ): Promise<Result<SheetReading>> {
   const db = reader();
   const { designId } = context.design;
-  const [record, kept] = await Promise.all([
-    readRecord(db, [designId], 'all'),
-    readRevision(db, designId, letter),
-  ]);
-  if (kept === null) return refused('revision.notFound');
+  const record = await readRecord(db, [designId], 'all');
   const all = judgeRecord(record);
-  const judged = all.find((j) => j.row.revisionId === kept.id);
-  // Published between the two reads: it is there at the next one.
-  if (judged === undefined) return refused('service.busy');
+  const judged = letter === undefined ? all[0] : all.find((j) => j.row.letter === letter);
+  if (judged === undefined) return refused('revision.notFound');
+  const { row } = judged;
   // Threads raised later say nothing about this revision; they stand on the sheet of their own.
-  const rows = record.threads.filter((t) => t.ordinal <= kept.ordinal);
-  const [assessment, marks, remarks] = await Promise.all([
-    readAssessment(db, kept.id, method),
-    assessmentMarks(db, kept.id),
-    remarksOf(
-      db,
-      rows.map((t) => t.id),
-    ),
-  ]);
-  if (assessment === null) return refused('revision.notFound');
-  const people = await peopleOf(db, [...idsOf(record), ...remarks.map((r) => r.byId)]);
+  const rows = record.threads.filter((t) => t.ordinal <= row.ordinal);
+  const marks = row.assessments;
+  const mark = method === undefined ? marks[0] : marks.find((m) => m.method === method);
+  if (mark === undefined) return refused('revision.notFound');
+  const document = await documentOf(db, row.revisionId);
+  const assessment = await resultOf(db, mark.id);
+  const people = peopleNamed(record.names);
   return done({
     record,
     all,
     judged,
     revision: {
-      revisionId: kept.id,
-      letter: kept.letter,
-      publishedAt: kept.publishedAt.toISOString(),
-      author: people(kept.authorId),
-      hands: kept.hands.map(people),
-      changeNote: kept.changeNote,
-      documentHash: kept.documentHash,
-      document: kept.document,
+      revisionId: row.revisionId,
+      letter: row.letter,
+      publishedAt: row.publishedAt.toISOString(),
+      author: people(row.authorId),
+      hands: row.hands.map(people),
+      changeNote: row.changeNote,
+      documentHash: row.documentHash,
+      document,
     },
-    assessment: assessment.result,
-    shown: markOf(assessment),
+    assessment,
+    shown: markOf(mark),
     marks: marks.map(markOf),
-    findings: findingViews(assessment.result, judged, context, people),
-    threads: threadViews(rows, remarks, context, hadHand(context, judged.row), people),
+    findings: findingViews(assessment, judged, context, people),
+    threads: threadViews(rows, record.remarks, context, hadHand(context, row), people),
     people,
   });
 }

@@ -6,6 +6,7 @@ import { getServerSession } from 'next-auth/next';
 import { cache } from 'react';
 import {
   authOptions,
+  readingOnly,
   type SessionWithClaim,
   sessionCookie,
   sessionSeconds,
@@ -25,7 +26,7 @@ export const currentViewer = cache(async (): Promise<Viewer | null> => {
     },
     await isSecure(),
   );
-  await getServerSession<NextAuthOptions, SessionWithClaim>(options);
+  await getServerSession<NextAuthOptions, SessionWithClaim>({ ...options, jwt: readingOnly });
   return found.viewer;
 });
 

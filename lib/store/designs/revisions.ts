@@ -86,9 +86,20 @@ export async function readRevision(
     orderBy: { ordinal: 'desc' },
   });
   if (row === null) return null;
-  const opened = openDocument(row.document);
-  if (!opened.ok) throw new Error(`A stored revision cannot be read: ${opened.problems[0]?.sentence ?? ''}`);
-  return { ...row, stored: row.document, document: opened.document };
+  return { ...row, stored: row.document, document: opened(row.document) };
+}
+
+/** The document of a revision that is known to exist. */
+export async function readDocument(db: Database, revisionId: string): Promise<Design> {
+  const where = { id: revisionId };
+  const row = await db.revision.findUniqueOrThrow({ where, select: { document: true } });
+  return opened(row.document);
+}
+
+function opened(stored: unknown): Design {
+  const read = openDocument(stored);
+  if (!read.ok) throw new Error(`A stored revision cannot be read: ${read.problems[0]?.sentence ?? ''}`);
+  return read.document;
 }
 
 export interface KeptAssessment {
@@ -121,10 +132,19 @@ export async function readAssessment(
     orderBy: [{ madeAt: 'desc' }, { id: 'desc' }],
     select: { id: true, method: true, hash: true, madeAt: true, result: true },
   });
-  if (row === null) return null;
-  // Written by createAssessment from an Assessment, append-only since, and its outline was just checked.
-  const result = assessmentShape.parse(row.result) as unknown as Assessment;
-  return { ...row, result };
+  return row === null ? null : { ...row, result: resultIn(row.result) };
+}
+
+/** The result of an assessment that is known to exist. */
+export async function readResult(db: Database, assessmentId: string): Promise<Assessment> {
+  const where = { id: assessmentId };
+  const row = await db.assessment.findUniqueOrThrow({ where, select: { result: true } });
+  return resultIn(row.result);
+}
+
+function resultIn(stored: unknown): Assessment {
+  // Written by createAssessment from an Assessment, append-only since, and its outline is checked here.
+  return assessmentShape.parse(stored) as unknown as Assessment;
 }
 
 /** A document or assessment as Prisma takes it. Both are plain JSON by their types; the copy drops what JSON cannot say. */

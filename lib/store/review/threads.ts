@@ -11,13 +11,6 @@ export interface RemarkRow {
   readonly act: 'opened' | 'replied' | 'resolved' | 'reopened';
 }
 
-export function remarksOf(db: Database, threadIds: readonly string[]): Promise<RemarkRow[]> {
-  return db.remark.findMany({
-    where: { threadId: { in: [...threadIds] } },
-    orderBy: [{ at: 'asc' }, { id: 'asc' }],
-  });
-}
-
 export interface ThreadToOpen {
   readonly designId: string;
   readonly revisionId: string;
