@@ -4,6 +4,7 @@ import type { HoldPoint } from '@/lib/review/hold-points';
 export const addresses = {
   home: '/',
   signIn: '/sign-in',
+  cautions: '/cautions',
   account: '/account',
   handbook: '/handbook',
   materials: '/handbook/materials',

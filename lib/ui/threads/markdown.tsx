@@ -47,15 +47,25 @@ const components: Components = {
 
 /** Markdown as safe markup. */
 export function Markdown({ text }: { readonly text: string }) {
-  return (
-    <div className="prose">
-      <ReactMarkdown
-        remarkPlugins={[remarkGfm]}
-        rehypePlugins={[[rehypeSanitize, schema]]}
-        components={components}
-      >
-        {text}
-      </ReactMarkdown>
-    </div>
-  );
+  return <div className="prose">{read(text)}</div>;
+}
+
+/** Remarks are never rewritten, and reading one takes longer than all else about it: what was read lately is kept. */
+const lately = new Map<string, ReactNode>();
+const most = 200;
+
+function read(text: string): ReactNode {
+  const known = lately.get(text);
+  if (known !== undefined) return known;
+  const [oldest] = lately.keys();
+  if (oldest !== undefined && lately.size >= most) lately.delete(oldest);
+  // Called and not rendered: it has no state, and what it gives can stand in any number of pages.
+  const content = ReactMarkdown({
+    children: text,
+    components,
+    remarkPlugins: [remarkGfm],
+    rehypePlugins: [[rehypeSanitize, schema]],
+  });
+  lately.set(text, content);
+  return content;
 }

@@ -3,13 +3,16 @@
 import type { Metadata } from 'next';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
+import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
+import type { SheetView } from '@/lib/service/views/sheet';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { HoldPointsView } from './_parts/hold-points-view';
 import { Margin } from './_parts/margin';
+import { pinsOf } from './_parts/pins';
 import { RevisionTitle } from './_parts/revision-title';
-import { Worked } from './_parts/worked-views';
+import { SectionViews, WeakestLink } from './_parts/worked-views';
 
 interface Props {
   readonly params: Promise<{ number: string; letter: string }>;
@@ -32,8 +35,27 @@ export default async function RevisionPage({ params, searchParams }: Props) {
         marginLabel="Findings and remarks"
         margin={<Margin sheet={sheet} />}
       >
-        <Worked sheet={sheet} holdPoints={<HoldPointsView sheet={sheet} />} />
+        <Views sheet={sheet} />
       </Sheet>
     </PageFrame>
   ));
+}
+
+function Views({ sheet }: { readonly sheet: SheetView }) {
+  const { design, revision, assessment, changed, shown } = sheet;
+  const worked = { number: design.number, revision, assessment, changed };
+  const pins = pinsOf(sheet);
+  // Both hashes stand for all that they were taken of; what changed follows from an older assessment too.
+  const source = [design.number, revision.letter, revision.documentHash, shown.hash, changed];
+  return (
+    <>
+      <Unchanging from={['weakest link', ...source]}>
+        <WeakestLink {...worked} />
+      </Unchanging>
+      <HoldPointsView sheet={sheet} />
+      <Unchanging from={['sections', ...source, pins]}>
+        <SectionViews {...worked} pins={pins} />
+      </Unchanging>
+    </>
+  );
 }

@@ -52,7 +52,8 @@ export function Margin({ sheet }: { readonly sheet: SheetView }) {
       <Caution grade="warning" title="Before power">
         <p>
           Hold the rig down, keep out of the arm’s reach, have a stop at hand. Lithium packs burn; rotors and
-          arms store energy. Local rules and competent persons come first.
+          arms store energy. Local rules and competent persons come first.{' '}
+          <a href={addresses.cautions}>All cautions</a>
         </p>
       </Caution>
     </>

@@ -1,11 +1,32 @@
 // The title block of a revision, with the way to its neighbours.
-import Link from 'next/link';
 import { addresses } from '@/app/_parts/addresses';
+import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import type { SheetView } from '@/lib/service/views/sheet';
 import { printDay, printTime } from '@/lib/ui/marks/time';
 import { TitleBlock } from '@/lib/ui/sheet/title-block';
 
+/** What the title block is made of. */
+type TitledSheet = Pick<
+  SheetView,
+  'design' | 'standing' | 'shown' | 'supersededBy' | 'previous' | 'next' | 'may'
+> & { readonly revision: Omit<SheetView['revision'], 'document'> };
+
+interface TitleProps {
+  readonly sheet: TitledSheet;
+}
+
 export function RevisionTitle({ sheet }: { readonly sheet: SheetView }) {
+  const { design, revision, standing, shown, supersededBy, previous, next, may } = sheet;
+  const { document: _, ...issued } = revision;
+  const titled = { design, standing, shown, supersededBy, previous, next, may, revision: issued };
+  return (
+    <Unchanging from={['title', titled]}>
+      <Title sheet={titled} />
+    </Unchanging>
+  );
+}
+
+function Title({ sheet }: TitleProps) {
   const { design, revision, standing, shown, supersededBy } = sheet;
   return (
     <TitleBlock
@@ -17,7 +38,7 @@ export function RevisionTitle({ sheet }: { readonly sheet: SheetView }) {
       standingNote={
         supersededBy === null ? undefined : (
           <>
-            superseded by <Link href={addresses.revision(design.number, supersededBy)}>{supersededBy}</Link>
+            superseded by <a href={addresses.revision(design.number, supersededBy)}>{supersededBy}</a>
           </>
         )
       }
@@ -30,7 +51,7 @@ export function RevisionTitle({ sheet }: { readonly sheet: SheetView }) {
   );
 }
 
-function ChangeNote({ sheet }: { readonly sheet: SheetView }) {
+function ChangeNote({ sheet }: TitleProps) {
   const { design, revision, previous, next } = sheet;
   return (
     <>
@@ -38,15 +59,15 @@ function ChangeNote({ sheet }: { readonly sheet: SheetView }) {
       <span className="title-links">
         {previous === null ? null : (
           <>
-            <Link href={addresses.revision(design.number, previous)}>Revision {previous}</Link>{' '}
-            <Link href={addresses.compare(design.number, previous, revision.letter)}>
+            <a href={addresses.revision(design.number, previous)}>Revision {previous}</a>{' '}
+            <a href={addresses.compare(design.number, previous, revision.letter)}>
               Compare {previous} with {revision.letter}
-            </Link>{' '}
+            </a>{' '}
           </>
         )}
-        {next === null ? null : <Link href={addresses.revision(design.number, next)}>Revision {next}</Link>}{' '}
-        <Link href={addresses.worked(design.number, revision.letter)}>Worked sheet</Link>{' '}
-        {sheet.may.edit ? <Link href={addresses.draft(design.number)}>Working draft</Link> : null}
+        {next === null ? null : <a href={addresses.revision(design.number, next)}>Revision {next}</a>}{' '}
+        <a href={addresses.worked(design.number, revision.letter)}>Worked sheet</a>{' '}
+        {sheet.may.edit ? <a href={addresses.draft(design.number)}>Working draft</a> : null}
       </span>
     </>
   );

@@ -1,11 +1,11 @@
 // The views of a revision that follow from its document alone: headline, ladder, what changed, sections, what was entered.
-import Link from 'next/link';
-import type { ReactNode } from 'react';
+// They are rendered once and kept; what the club adds (hold points, remarks, decisions) stands between and beside them.
 import { addresses } from '@/app/_parts/addresses';
 import { Entered } from '@/app/_parts/entered';
 import type { SheetView } from '@/lib/service/views/sheet';
 import { CheckTables } from '@/lib/ui/checks/check-tables';
 import { FigureTable } from '@/lib/ui/checks/figure-table';
+import type { RemarkPin } from '@/lib/ui/checks/remark-pin';
 import { bySection } from '@/lib/ui/checks/sections';
 import { ChangedSince } from '@/lib/ui/compare/changed-since';
 import { Ladder } from '@/lib/ui/ladder/ladder';
@@ -13,19 +13,22 @@ import { CurvePlot } from '@/lib/ui/plot/curve-plot';
 import { HeadlineSentence } from '@/lib/ui/sheet/headline-sentence';
 import { View } from '@/lib/ui/sheet/view';
 import { ViewIndex } from '@/lib/ui/sheet/view-index';
-import { pinsOf } from './pins';
 
 // I and O are left out, as on drawings: they read as figures.
 const letters = 'CDEFGHJKLMNPQ';
 
-export function Worked({ sheet, holdPoints }: { readonly sheet: SheetView; readonly holdPoints: ReactNode }) {
-  const { assessment, design, revision } = sheet;
+/** The part of a sheet that these views are made of. */
+export interface WorkedProps extends Pick<SheetView, 'assessment' | 'changed'> {
+  readonly number: string;
+  readonly revision: Pick<SheetView['revision'], 'letter' | 'document'>;
+}
+
+/** What is shown of a revision before its hold points. */
+export function WeakestLink({ assessment, changed }: WorkedProps) {
   const { headline, checks } = assessment;
   const weakest = checks.find((c) => c.key === headline.weakest);
-  const sections = sectionsOf(sheet);
-  const { changed } = sheet;
-  const first = changed === null ? 0 : 1;
-  const at = (i: number) => letters[first + i] ?? '';
+  const sections = sectionsOf(assessment);
+  const at = lettersAfter(changed);
   return (
     <>
       <HeadlineSentence headline={headline} label={weakest?.label ?? null} mode={weakest?.mode ?? null} />
@@ -45,39 +48,56 @@ export function Worked({ sheet, holdPoints }: { readonly sheet: SheetView; reado
       <View letter="A" title="What holds, in rising order" id="ladder">
         <Ladder checks={checks} headline={headline} />
       </View>
-      {holdPoints}
+    </>
+  );
+}
+
+/** What is shown of it after them. */
+export function SectionViews({ pins, ...worked }: WorkedProps & { readonly pins: readonly RemarkPin[] }) {
+  const { number, revision, assessment, changed } = worked;
+  const { letter } = revision;
+  const sections = sectionsOf(assessment);
+  const at = lettersAfter(changed);
+  const workedHref = addresses.worked(number, letter);
+  return (
+    <>
       {changed === null ? null : (
         <View
           letter="C"
           title={`Changed since revision ${changed.since}`}
           id="changed"
           aside={
-            <Link href={addresses.compare(design.number, changed.since, revision.letter)}>
-              compare {changed.since} with {revision.letter} in full
-            </Link>
+            <a href={addresses.compare(number, changed.since, letter)}>
+              compare {changed.since} with {letter} in full
+            </a>
           }
         >
-          <ChangedSince letter={revision.letter} {...changed} />
+          <ChangedSince letter={letter} {...changed} />
         </View>
       )}
       {sections.map((s, i) => (
         <View key={s.key} letter={at(i)} title={s.label} id={`section-${s.key}`}>
-          <Section section={s} sheet={sheet} />
+          <Section section={s} workedHref={workedHref} pins={pins} weakest={assessment.headline.weakest} />
         </View>
       ))}
       <View
         letter={at(sections.length)}
         title="As entered"
         id="entered"
-        aside={<Link href={addresses.worked(design.number, revision.letter)}>the worked sheet</Link>}
+        aside={<a href={workedHref}>the worked sheet</a>}
       >
-        <Entered document={revision.document} pins={pinsOf(sheet)} changed={changedIn(sheet)} />
+        <Entered document={revision.document} pins={pins} changed={changedIn(worked)} />
       </View>
     </>
   );
 }
 
-function changedIn({ revision, changed }: SheetView) {
+function lettersAfter(changed: WorkedProps['changed']): (i: number) => string {
+  const first = changed === null ? 0 : 1;
+  return (i) => letters[first + i] ?? '';
+}
+
+function changedIn({ revision, changed }: WorkedProps) {
   if (changed === null) return undefined;
   return { letter: revision.letter, paths: new Set(changed.fields.map((f) => f.path)) };
 }
@@ -90,7 +110,7 @@ interface SectionRows {
   readonly curves: SheetView['assessment']['curves'];
 }
 
-function sectionsOf({ assessment }: SheetView): SectionRows[] {
+function sectionsOf(assessment: SheetView['assessment']): SectionRows[] {
   const all = [...assessment.checks, ...assessment.figures, ...assessment.curves];
   return bySection(all).map(({ key, label }) => ({
     key,
@@ -101,20 +121,19 @@ function sectionsOf({ assessment }: SheetView): SectionRows[] {
   }));
 }
 
-function Section({ section, sheet }: { readonly section: SectionRows; readonly sheet: SheetView }) {
-  const workedHref = addresses.worked(sheet.design.number, sheet.revision.letter);
-  const pins = pinsOf(sheet);
+interface SectionProps {
+  readonly section: SectionRows;
+  readonly workedHref: string;
+  readonly pins: readonly RemarkPin[];
+  /** Key of the weakest check, which is never folded away. */
+  readonly weakest: string | null;
+}
+
+function Section({ section, workedHref, pins, weakest }: SectionProps) {
   const { label, checks, figures, curves } = section;
   return (
     <>
-      <CheckTables
-        label={label}
-        checks={checks}
-        workedHref={workedHref}
-        pins={pins}
-        fold
-        weakest={sheet.assessment.headline.weakest}
-      />
+      <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} fold weakest={weakest} />
       {curves.map((c) => (
         <CurvePlot key={c.key} curve={c} />
       ))}

@@ -5,6 +5,7 @@ import { addresses } from '@/app/_parts/addresses';
 import { Entered } from '@/app/_parts/entered';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
+import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import { fieldWords, partWords } from '@/lib/preview/words';
 import { handbook, handbookFormulas } from '@/lib/service/handbook/handbook';
 import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
@@ -37,7 +38,9 @@ export default async function WorkedPage({ params }: Props) {
           here, in the order of the power flow. Each input leads to the step, the entered field or the
           catalogue value that it comes from.
         </p>
-        <Steps sheet={sheet} />
+        <Unchanging from={['worked sheet', sheet.revision.documentHash, sheet.shown.hash]}>
+          <Steps sheet={sheet} />
+        </Unchanging>
       </Sheet>
     </PageFrame>
   ));
