@@ -31,6 +31,7 @@ export async function freshBundle(root, { entry, sources, packagesInside }) {
       target: 'node20',
       // The guard against use in a browser throws outside a page server; a command line is no browser.
       alias: { '@': root, 'server-only': path.join(root, 'node_modules/server-only/empty.js') },
+      jsx: 'automatic',
       tsconfigRaw: {},
       logLevel: 'silent',
       ...(packagesInside ? {} : { packages: 'external' }),

@@ -1,0 +1,108 @@
+// @ts-check
+// What is measured, with the limit each figure is held to.
+import http from 'node:http';
+import { pathToFileURL } from 'node:url';
+import { freshBundle } from '../cli/bundle.mjs';
+import { fetchPage, requestsPerSecond } from './load.mjs';
+import { medianTime } from './measure.mjs';
+
+/**
+ * @typedef {object} Figure
+ * @property {string} what
+ * @property {number} value
+ * @property {string} unit
+ * @property {'at most' | 'at least'} [bound]
+ * @property {number} [limit] none: shown for its own sake
+ */
+
+/** @param {string} root @param {string} name of a file beside this one */
+async function load(root, name) {
+  const entry = `scripts/bench/${name}.ts`;
+  const sources = ['lib', 'generated', 'scripts/bench', 'package-lock.json'];
+  return import(pathToFileURL(await freshBundle(root, { entry, sources, packagesInside: false })).href);
+}
+
+/** @param {string} root @returns {Promise<{ title: string, document: object }>} */
+export async function subjectOf(root) {
+  const { largestDesign } = await load(root, 'largest');
+  return largestDesign();
+}
+
+/** @param {string} root @param {{ document: object }} subject @returns {Promise<Figure[]>} */
+export async function benchCalculation(root, { document }) {
+  const { calculationsOf } = await load(root, 'calculation');
+  const { assessed, assessedWithSheet, preview } = calculationsOf(document);
+  const count = { warm: 200, runs: 300 };
+  const atMost = /** @type {const} */ ({ unit: 'ms', bound: 'at most' });
+  return [
+    { what: 'Assessment', value: await medianTime(assessed, count), ...atMost, limit: 2 },
+    {
+      what: 'Assessment with the worked sheet',
+      value: await medianTime(assessedWithSheet, count),
+      ...atMost,
+      limit: 5,
+    },
+    {
+      what: 'Preview of the draft, from edit to drawing',
+      value: await medianTime(preview, { ...count, prepare: (turn) => turn }),
+      ...atMost,
+      limit: 16,
+    },
+  ];
+}
+
+/**
+ * @param {string} root @param {{ title: string }} subject
+ * @param {{ origin: string, dataFolder: string }} service as it runs
+ * @returns {Promise<Figure[]>}
+ */
+export async function benchService(root, { title }, { origin, dataFolder }) {
+  const club = await load(root, 'club');
+  try {
+    const { member, cookie, number, letter } = await club.openClub(dataFolder, title);
+    // First: every further revision of the design makes its page a little longer.
+    const pages = await benchPages(origin, cookie, `/designs/${number}/${letter}`);
+    const publish = await medianTime((version) => club.publishOnce(member, number, version), {
+      warm: 10,
+      runs: 30,
+      prepare: (turn) => club.changeDraft(member, number, turn),
+    });
+    return [{ what: 'Publishing', value: publish, unit: 'ms', bound: 'at most', limit: 50 }, ...pages];
+  } finally {
+    await club.close();
+  }
+}
+
+/** @param {string} origin @param {string} cookie @param {string} path of the revision @returns {Promise<Figure[]>} */
+async function benchPages(origin, cookie, path) {
+  const bare = { path: '/cautions' };
+  const revision = { path, cookie };
+  const worked = { path: `${path}/worked`, cookie };
+  const rates = await requestsPerSecond(origin, [bare, revision], { warm: 400, rounds: 9, requests: 80 });
+  const [bareRate = Number.NaN, revisionRate = Number.NaN] = rates;
+  return [
+    { what: 'Bare page', value: bareRate, unit: 'requests/s' },
+    { what: 'Revision page', value: revisionRate, unit: 'requests/s' },
+    {
+      what: 'Revision page against the bare page',
+      value: (100 * revisionRate) / bareRate,
+      unit: '%',
+      bound: 'at least',
+      limit: 50,
+    },
+    ...(await sizes(origin, { 'Bare page': bare, 'Revision page': revision, 'Worked sheet': worked })),
+  ];
+}
+
+/** @param {string} origin @param {Record<string, import('./load.mjs').Page>} pages @returns {Promise<Figure[]>} */
+async function sizes(origin, pages) {
+  const figures = [];
+  for (const [what, page] of Object.entries(pages)) {
+    figures.push({
+      what: `${what}, size`,
+      value: (await fetchPage(http.globalAgent, origin, page)) / 1024,
+      unit: 'KiB',
+    });
+  }
+  return figures;
+}

@@ -1,0 +1,25 @@
+// The calculations to be timed, each on one document: an assessment, and a step of the draft's preview.
+import { createElement } from 'react';
+import { renderToStaticMarkup } from 'react-dom/server';
+import { assess } from '@/lib/assess/assess';
+import type { Design } from '@/lib/design/document';
+import { applyEdit, type DraftContent } from '@/lib/design/edit';
+import { FindingList } from '@/lib/ui/findings/finding-list';
+import { Ladder } from '@/lib/ui/ladder/ladder';
+
+/** Times nothing itself: each function is one run. */
+export function calculationsOf(document: Design) {
+  let content: DraftContent = { document, pending: {} };
+  return {
+    assessed: () => assess(document),
+    assessedWithSheet: () => assess(document, { sheet: true }),
+    /** What follows a keystroke: the edit, the way to the worker and back, the assessment, and the preview's markup. */
+    preview: (turn: number) => {
+      const text = String(document.duty.peakTorque * (1 + (turn % 2) / 100));
+      content = applyEdit(content, { do: 'set', path: 'duty.peakTorque', text }).content;
+      const { headline, checks, findings } = structuredClone(assess(structuredClone(content.document)));
+      const parts = [createElement(Ladder, { checks, headline }), createElement(FindingList, { findings })];
+      return parts.map((part) => renderToStaticMarkup(part)).join('');
+    },
+  };
+}
