@@ -1,5 +1,12 @@
 // The gears shelf: every formula of this folder, in the order a hand calculation would use them.
 import type { AnyFormula } from '../formula';
+import { backlashAllowanceFormulas } from './backlash/allowances';
+import { meshBacklashFormulas } from './backlash/mesh';
+import { meshStiffnessFormulas } from './backlash/mesh-stiffness';
+import { trainBacklashFormulas } from './backlash/train';
+import { windUpFormulas } from './backlash/wind-up';
+import { beltGeometryFormulas } from './belt/geometry';
+import { beltTensionFormulas } from './belt/tension';
 import { efficiencyFormulas } from './efficiency';
 import { forceFormulas } from './forces';
 import { angleFormulas } from './geometry/angles';
@@ -27,6 +34,8 @@ import { formFactorFormulas } from './strength/form-factor';
 import { lewisFormulas } from './strength/lewis';
 import { plasticsFormulas } from './strength/plastics';
 import { rootStressFormulas } from './strength/root-stress';
+import { wormEfficiencyFormulas } from './worm/efficiency';
+import { wormGeometryFormulas } from './worm/geometry';
 
 export const gearsFormulas: readonly AnyFormula[] = [
   ...angleFormulas,
@@ -56,4 +65,13 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...planetaryArrangementFormulas,
   ...planetaryTorqueFormulas,
   ...planetaryEfficiencyFormulas,
+  ...beltGeometryFormulas,
+  ...beltTensionFormulas,
+  ...wormGeometryFormulas,
+  ...wormEfficiencyFormulas,
+  ...meshBacklashFormulas,
+  ...backlashAllowanceFormulas,
+  ...trainBacklashFormulas,
+  ...meshStiffnessFormulas,
+  ...windUpFormulas,
 ];
