@@ -80,7 +80,7 @@ function cases(first: Conditional, options: object): string {
   const rows: string[] = [];
   let rest: MathNode = first;
   while (isConditional(rest)) {
-    rows.push(`${rest.trueExpr.toTex(options)} & \\text{if } ${rest.condition.toTex(options)}`);
+    rows.push(`${rest.trueExpr.toTex(options)} & \\text{if}\\; ${rest.condition.toTex(options)}`);
     rest = bare(rest.falseExpr);
   }
   rows.push(`${rest.toTex(options)} & \\text{otherwise}`);
