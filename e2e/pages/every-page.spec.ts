@@ -37,6 +37,7 @@ for (const { name, who, address } of places) {
     test.setTimeout(180_000);
     const page = await (who === null ? open() : enter(who));
     await page.goto(address);
+    await awake(page);
     await thinOut(page);
     await everyLook(page);
   });
@@ -46,6 +47,7 @@ test('a page that is not there', async ({ enter, objections }) => {
   objections.allow(/404 \(Not Found\)/);
   const page = await enter('tam');
   await page.goto('/designs/SB-999/A');
+  await awake(page);
   await everyLook(page);
 });
 
@@ -58,6 +60,7 @@ test('an invitation that is good', async ({ enter, open }) => {
   expect(token).toBeDefined();
   const page = await open();
   await page.goto(`/join/${token}`);
+  await awake(page);
   await everyLook(page);
 });
 
@@ -69,6 +72,13 @@ test('a draft with text that does not fit, and a sign-off that may be signed', a
   await expect(page.locator('[id="field-duty.peakTorque-error"]')).toBeVisible();
   await everyLook(page);
 });
+
+/** Waits until the page's script has taken it over: it must find what the server sent. */
+async function awake(page: Page): Promise<void> {
+  await page.waitForFunction(() =>
+    Object.keys(document.querySelector('main') ?? {}).some((key) => key.startsWith('__react')),
+  );
+}
 
 /** Of the hundreds of steps, formulas and materials that are set alike, the first few of each view: the rest only takes time. */
 async function thinOut(page: Page): Promise<void> {

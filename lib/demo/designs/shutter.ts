@@ -167,7 +167,7 @@ export const shutter: DemoDesign = {
     {
       author: 'tam',
       changeNote:
-        'Stage 2 solid again, module 2 and 24 mm face. Stage 3 pinion hobbed in POM on a PA12 wheel for the flanks, module 3. Motor current limit 5 A, so that a jam cannot force what breaks. Bolted to the cast plate, pull of 120 N·m shown.',
+        'Stage 1 with module 1.5, stage 2 with 2, stage 3 with 3. Stage 2 solid again with 24 mm face. Pinions of 17 teeth in stages 2 and 3, the last hobbed in POM on a PA12 wheel for the flanks. Motor current limit 5 A, so that a jam cannot force what breaks. Bolted to the cast plate, pull of 120 N·m shown.',
       edits: [
         set('train.stages.mot.module', '1.5 mm'),
         set('train.stages.mot.faceWidth', '16 mm'),
