@@ -11,6 +11,7 @@ const shelfLabels: Readonly<Record<Shelf, string>> = {
   gears: 'Gears',
   shafts: 'Shafts and hubs',
   bearings: 'Bearings',
+  fasteners: 'Screws and joints',
   motor: 'Motor',
   supply: 'Supply',
   thermal: 'Heat',

@@ -1,5 +1,6 @@
 // Every formula of the library, shelf by shelf. The laws suite and the handbook page walk this list.
 import { bearingsFormulas } from './bearings/formulas';
+import { fastenersFormulas } from './fasteners/formulas';
 import type { AnyFormula } from './formula';
 import { gearsFormulas } from './gears/formulas';
 import { hazardFormulas } from './hazard/formulas';
@@ -17,6 +18,7 @@ export type Shelf =
   | 'gears'
   | 'shafts'
   | 'bearings'
+  | 'fasteners'
   | 'motor'
   | 'supply'
   | 'thermal'
@@ -31,6 +33,7 @@ export const formulasByShelf: Readonly<Record<Shelf, readonly AnyFormula[]>> = {
   gears: gearsFormulas,
   shafts: shaftsFormulas,
   bearings: bearingsFormulas,
+  fasteners: fastenersFormulas,
   motor: motorFormulas,
   supply: supplyFormulas,
   thermal: thermalFormulas,
