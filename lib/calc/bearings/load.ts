@@ -81,7 +81,7 @@ export interface ThrustFactors {
 
 /**
  * e and Y for a thrust ratio x_a, by straight lines between `rows` (rising in ratio). Below the first row its values
- * hold (they ask the most); `undefined` above the last, where the table says nothing.
+ * hold, as makers use it; `undefined` above the last, where the table says nothing.
  * Source: ISO 281:2007, Table 3, note on interpolation (from memory).
  */
 export function thrustFactors(rows: readonly ThrustRow[], x_a: number): ThrustFactors | undefined {

@@ -62,7 +62,7 @@ export const secondMaker: Readonly<Record<string, { readonly C: number; readonly
 };
 
 /**
- * Spread of the ratings between makers, as a share either way: ratings of unnamed bearings are lowered by it. Seen
+ * Spread of the ratings between makers, as a share either way. Seen
  * up to 0.115 between two makers’ 62xx; 0.25 for miniature bearings is from memory.
  */
 export const ratingSpread = {
@@ -70,6 +70,24 @@ export const ratingSpread = {
   miniature: 0.25,
   source: 'Two makers’ tables; miniature from memory',
 } as const;
+
+interface Range {
+  readonly value: number;
+  readonly low: number;
+  readonly high: number;
+}
+
+/**
+ * Ratings of a row in N with the range between makers. Three-digit numbers count as miniature. An unnamed bearing is
+ * judged by the low end.
+ */
+export function ratingRange(
+  row: BearingSize,
+): typeof bearingSource & { readonly C: Range; readonly C0: Range } {
+  const spread = row.number.length === 3 ? ratingSpread.miniature : ratingSpread.light;
+  const range = (value: number) => ({ value, low: value * (1 - spread), high: value * (1 + spread) });
+  return { ...bearingSource, C: range(row.C), C0: range(row.C0) };
+}
 
 /** The row of a basic number; `undefined` when the table has none, so that its ratings are asked for. */
 export function bearingSize(number: string): BearingSize | undefined {

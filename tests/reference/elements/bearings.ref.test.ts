@@ -15,7 +15,7 @@ import {
   bearingSize,
   bearingSizes,
   boreOfNumber,
-  ratingSpread,
+  ratingRange,
   secondMaker,
 } from '@/lib/catalog/bearings/sizes';
 import cases from './bearings.json';
@@ -115,16 +115,32 @@ describe('the bearing tables', () => {
       expect(Math.abs(row.ratio / (olderColumn[k] ?? 0) / geometryFactor.value - 1)).toBeLessThan(0.03);
   });
 
-  it('hold the second maker of BRG-13, within the spread that unnamed ratings are lowered by', () => {
+  it('hold the second maker of BRG-13, inside the range that each rating of the first states', () => {
     const inputs = cases['BRG-13'].inputs;
     const numbers = [inputs.numbers[0] ?? []].flat();
-    const ratings = [inputs.C_maker2[0] ?? []].flat();
-    for (const [number, row] of Object.entries(secondMaker)) {
-      const at = numbers.indexOf(number);
-      expect(at).toBeGreaterThanOrEqual(0);
-      expect(row.C).toBe(ratings[at]);
-      expect(Math.abs(row.C / (bearingSize(number)?.C ?? Number.NaN) - 1)).toBeLessThan(ratingSpread.light);
+    const listed = { C: [inputs.C_maker2[0] ?? []].flat(), C0: [inputs.C0_maker2[0] ?? []].flat() };
+    for (const [number, other] of Object.entries(secondMaker)) {
+      const own = bearingSize(number);
+      if (own === undefined) throw new Error(`No row for ${number}.`);
+      const range = ratingRange(own);
+      for (const rating of ['C', 'C0'] as const) {
+        expect(other[rating]).toBe(listed[rating][numbers.indexOf(number)]);
+        expect(other[rating]).toBeGreaterThan(range[rating].low);
+        expect(other[rating]).toBeLessThan(range[rating].high);
+      }
     }
+  });
+
+  it('say whose ratings they are, and trust miniature bearings less', () => {
+    const [small, large] = ['608', '6800'].map((number) => {
+      const row = bearingSize(number);
+      if (row === undefined) throw new Error(`No row for ${number}.`);
+      return ratingRange(row);
+    });
+    expect(small?.source).toContain('2202/TE');
+    expect((small?.C.low ?? 0) / (small?.C.value ?? 1)).toBeCloseTo(0.75, 12);
+    expect((large?.C.low ?? 0) / (large?.C.value ?? 1)).toBeCloseTo(0.885, 12);
+    expect(bearingSize('6899')).toBeUndefined();
   });
 });
 
