@@ -37,8 +37,8 @@ export const circumferentialBacklash = formula({
 });
 
 /** Circumferential backlash (m) that an external pair gains from axes Delta_a (m) farther apart, to first order. */
-export const backlashFromCentreDistance = formula({
-  key: 'gears.backlashFromCentreDistance',
+export const backlashByDistanceChange = formula({
+  key: 'gears.backlashByDistanceChange',
   symbol: 'j_t_a',
   name: 'Circumferential backlash from a change of centre distance',
   unit: 'm',
@@ -48,6 +48,23 @@ export const backlashFromCentreDistance = formula({
   validity: 'To first order in Delta_a. For an internal pair Delta_a is how much closer the axes stand.',
   domain: { alpha_wt: angle },
   of: (g) => 2 * g.Delta_a * Math.tan(g.alpha_wt),
+});
+
+/**
+ * Backlash (m) along the working pitch circle of an internal pair held at a (m), alpha_w0 (rad) being its angle without
+ * backlash; the external pair has its own in service/mesh.ts.
+ */
+export const internalBacklashFromCentreDistance = formula({
+  key: 'gears.internalBacklashFromCentreDistance',
+  symbol: 'j_wt',
+  name: 'Backlash of an internal pair on the working pitch circle',
+  unit: 'm',
+  given: { a: 'm', alpha_w0: 'rad', alpha_wt: 'rad' },
+  text: '2 * a * ((tan(alpha_w0) - alpha_w0) - (tan(alpha_wt) - alpha_wt))',
+  source: `${ISO}; derived from pitch less both tooth thicknesses`,
+  validity: 'Teeth at their nominal thickness; below zero they bind.',
+  domain: { alpha_w0: [0.38, 0.5], alpha_wt: [0.24, 0.34] },
+  of: (g) => 2 * g.a * (involute(g.alpha_w0) - involute(g.alpha_wt)),
 });
 
 /** Backlash (m) square to the flanks, as a feeler gauge reads it. */
@@ -130,7 +147,8 @@ export const thermalBacklash = formula({
 export const meshBacklashFormulas = [
   workingToothThickness,
   circumferentialBacklash,
-  backlashFromCentreDistance,
+  backlashByDistanceChange,
+  internalBacklashFromCentreDistance,
   normalBacklash,
   radialBacklash,
   angularBacklash,

@@ -75,7 +75,7 @@ describe('the play of an external pair', () => {
   it('grows as twice the tangent of the pressure angle with the distance, to first order', () => {
     const { pair } = play(40);
     const Delta_a = 0.01;
-    const linear = mesh.backlashFromCentreDistance.of({ Delta_a, alpha_wt: pair.alpha_wt });
+    const linear = mesh.backlashByDistanceChange.of({ Delta_a, alpha_wt: pair.alpha_wt });
     expect(relative(play(pair.a + Delta_a).j_wt, linear)).toBeLessThan(0.02);
     const j_r = mesh.radialBacklash.of({ j_wt: linear, alpha_wt: pair.alpha_wt });
     expect(relative(j_r, Delta_a)).toBeLessThan(1e-12);
@@ -149,6 +149,8 @@ describe('the play of an internal pair', () => {
       least = Math.min(least, spaceHalfAngle(pair, at.r) - at.angle);
     }
     expect(j_wt).toBeGreaterThan(0);
+    const held = mesh.internalBacklashFromCentreDistance.of({ a, alpha_w0: pair.alpha_wt, alpha_wt });
+    expect(relative(held, j_wt)).toBeLessThan(1e-9);
     expect(relative(mesh.angularBacklash.of({ j_wt, d_w: d_w2 }), 2 * least)).toBeLessThan(1e-4);
   });
 });
