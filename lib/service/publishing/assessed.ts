@@ -1,7 +1,8 @@
 // A document assessed on the server, with everything that is kept beside the result.
+import { createHash } from 'node:crypto';
 import { assess } from '@/lib/assess/assess';
 import type { Assessment } from '@/lib/assess/assessment';
-import { hashOf } from '@/lib/design/canonical';
+import { canonical } from '@/lib/design/canonical';
 import type { Design } from '@/lib/design/document';
 import { factsOf, type ReviewFacts } from '@/lib/review/facts';
 import type { HeadlineView } from '../views/common';
@@ -16,7 +17,9 @@ export interface Assessed {
 /** Assesses with the worked sheet. */
 export function assessed(document: Design): Assessed {
   const result = assess(document, { sheet: true });
-  return { result, hash: hashOf(result), headline: headlineOf(result), facts: factsOf(document, result) };
+  // Node's own SHA-256: a result with its sheet is long, and the one that browsers share would take as long as all else.
+  const hash = createHash('sha256').update(canonical(result)).digest('hex');
+  return { result, hash, headline: headlineOf(result), facts: factsOf(document, result) };
 }
 
 export function headlineOf(assessment: Assessment): HeadlineView {

@@ -1,4 +1,5 @@
 // Revisions and their assessments: written once, read many times.
+import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
 import type { Assessment } from '@/lib/assess/assessment';
 import type { Design } from '@/lib/design/document';
@@ -54,11 +55,14 @@ export const keptHeadline = z.object({
 export type KeptHeadline = z.infer<typeof keptHeadline>;
 
 export async function createAssessment(tx: Database, assessment: AssessmentToKeep): Promise<{ id: string }> {
-  const { result, headline, facts, ...row } = assessment;
-  return tx.assessment.create({
-    data: { ...row, method: result.method, result: json(result), headline, facts },
-    select: { id: true },
-  });
+  const { revisionId, result, hash, headline, facts, madeAt } = assessment;
+  const id = randomUUID();
+  // As text: the client would walk through the whole result, worked sheet and all, before it writes the same text.
+  await tx.$executeRaw`
+    INSERT INTO assessment (id, revision_id, method, result, hash, headline, facts, made_at)
+    VALUES (${id}::uuid, ${revisionId}::uuid, ${result.method}, ${JSON.stringify(result)}::jsonb, ${hash},
+      ${JSON.stringify(headline)}::jsonb, ${JSON.stringify(facts)}::jsonb, ${madeAt})`;
+  return { id };
 }
 
 export interface KeptRevision {
@@ -147,7 +151,7 @@ function resultIn(stored: unknown): Assessment {
   return assessmentShape.parse(stored) as unknown as Assessment;
 }
 
-/** A document or assessment as Prisma takes it. Both are plain JSON by their types; the copy drops what JSON cannot say. */
-function json(value: Design | Assessment) {
+/** A document as Prisma takes it: plain JSON by its type; the copy drops what JSON cannot say. */
+function json(value: Design) {
   return JSON.parse(JSON.stringify(value));
 }
