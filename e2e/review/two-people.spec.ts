@@ -39,14 +39,14 @@ test('two people take a design from a starter to a released bench spin, and the 
   await expect(thread).toContainText('Odile Fenn');
   await expect(thread.locator('strong', { hasText: '20 A' })).toBeVisible();
   await expect(thread.getByRole('button', { name: /^Resolve/ })).toHaveCount(0);
-  await thread.getByText('Reply to remark 1').click();
+  await thread.getByText('Reply in thread 1').click();
   await thread.getByLabel('Reply', { exact: true }).fill('Read back after a power cycle: 20.0 A.');
   await thread.getByRole('button', { name: 'Reply', exact: true }).click();
   await expect(thread.getByText('Read back after a power cycle: 20.0 A.')).toBeVisible();
 
   await odile.reload();
   await expect(holdPoint(odile, 'Bench spin')).toContainText('Thread 1 is not resolved.');
-  await odile.getByRole('button', { name: 'Resolve remark 1' }).click();
+  await odile.getByRole('button', { name: 'Resolve thread 1' }).click();
   await expect(odile.locator('#thread-1')).toContainText('Resolved by Odile Fenn');
 
   const finding = odile.locator('[id="finding-no-guard:rig.guard"]');

@@ -89,7 +89,7 @@ describe('the check table', () => {
   it('sets the balloon of a remark beside its check, with state in words', () => {
     const pins = [{ number: 2, state: 'open' as const, at: 'pinion', href: '#thread-2' }];
     expect(markup(<CheckTable caption="c" checks={rows} pins={pins} />)).toContain(
-      'aria-label="Remark 2, open"',
+      'aria-label="Thread 2, open"',
     );
   });
 });

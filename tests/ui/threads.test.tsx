@@ -32,7 +32,7 @@ describe('a thread', () => {
   });
 
   it('says its state and number in words', () => {
-    expect(words(<Thread thread={open} />)).toContain('Remark 2, open');
+    expect(words(<Thread thread={open} />)).toContain('Thread 2, open');
     expect(words(<Thread thread={resolved} />)).toContain('Resolved by Moss in revision D.');
   });
 
@@ -46,7 +46,7 @@ describe('a thread', () => {
 describe('the list of threads', () => {
   it('puts open ones first and leads to each', () => {
     const html = markup(<ThreadList threads={[resolved, open]} href="/d/C/threads" />);
-    expect(html.indexOf('Remark 2, open')).toBeLessThan(html.indexOf('Remark 1, resolved'));
+    expect(html.indexOf('Thread 2, open')).toBeLessThan(html.indexOf('Thread 1, resolved'));
     expect(html).toContain('href="/d/C/threads#thread-2"');
   });
 

@@ -58,9 +58,9 @@ it('is made anew when a remark comes, is resolved, or a number changes', async (
   const made = [];
   for (const { from, view } of views) made.push(markupOf((await part(from, view)).id));
   expect(new Set(made).size).toBe(views.length);
-  expect(made[1]).toContain('Remark 7, open');
-  expect(made[2]).toContain('Remark 7, resolved');
-  expect(made[0]).not.toContain('Remark 7');
+  expect(made[1]).toContain('Thread 7, open');
+  expect(made[2]).toContain('Thread 7, resolved');
+  expect(made[0]).not.toContain('Thread 7');
 });
 
 it('comes in the HTML of a page that is opened, and in the data of one that script brings in', async () => {

@@ -7,10 +7,10 @@ interface BalloonProps {
   readonly href?: string | undefined;
 }
 
-/** Numbered balloon; read aloud as `Remark 2, open`. */
+/** Numbered balloon; read aloud as `Thread 2, open`. */
 export function Balloon({ number, state, href }: BalloonProps) {
   const wide = number > 99 ? true : undefined;
-  const words = `Remark ${number}, ${state}`;
+  const words = `Thread ${number}, ${state}`;
   if (href === undefined) {
     return (
       <span className="balloon" data-state={state} data-wide={wide}>

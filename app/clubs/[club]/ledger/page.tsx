@@ -86,10 +86,15 @@ function Entries({ ledger }: { readonly ledger: LedgerView }) {
           <Moment key="at" at={row.at} />,
           row.actor?.name ?? 'the service',
           row.label,
-          row.subject,
+          aboutWords(row.subject),
           <HashHead key="hash" hash={row.hash} />,
         ],
       }))}
     />
   );
+}
+
+/** Designs are named by number and revision; people and invitations by an identifier that tells a reader nothing. */
+function aboutWords(subject: string): string {
+  return /^[0-9a-f]{8}-[0-9a-f-]{27}$/.test(subject) ? `record ${subject.slice(-8)}` : subject;
 }

@@ -14,7 +14,8 @@ export function Threads({ sheet }: { readonly sheet: SheetView }) {
     <>
       {/* Told anew when a thread is resolved or reopened. */}
       <p className="hush" role="status">
-        {open === 1 ? '1 thread open' : `${open} threads open`}, {sheet.threads.length - open} resolved
+        {open === 0 ? 'No thread open' : open === 1 ? '1 thread open' : `${open} threads open`},{' '}
+        {sheet.threads.length - open} resolved
       </p>
       {sheet.threads.map((t) => (
         <Thread key={t.threadId} thread={viewOf(t)}>
@@ -55,7 +56,7 @@ function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet:
       ) : null}
       {thread.mayReply ? (
         <details>
-          <summary>Reply to remark {thread.number}</summary>
+          <summary>Reply in thread {thread.number}</summary>
           <TextForm
             action={answer}
             hidden={hidden}
@@ -71,14 +72,14 @@ function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet:
           hidden={{ ...hidden, to: 'resolved' }}
           failed="Not resolved."
           then={then}
-          submit={`Resolve remark ${thread.number}`}
+          submit={`Resolve thread ${thread.number}`}
           kind="quiet"
           inputs={[]}
         />
       ) : null}
       {thread.mayReopen ? (
         <details>
-          <summary>Reopen remark {thread.number}</summary>
+          <summary>Reopen thread {thread.number}</summary>
           <TextForm
             action={settle}
             hidden={{ ...hidden, to: 'open' }}
