@@ -35,6 +35,7 @@ export function LadderKey({
           <path className="line-hidden" d="M0 7H32" />
         </Item>
       ) : null}
+      <li>at the right: how it would give way</li>
     </ul>
   );
 }
