@@ -187,6 +187,7 @@ const rooms = {
       review: 'a page names the type of what it hands on',
     },
     words: { 'lib/access/policy.ts': 'what a role is called' },
+    builtins: { crypto: 'the id of a part of a page that follows from given facts alone' },
     packages: {
       next: 'routes',
       'next-auth': 'the route that signs in',

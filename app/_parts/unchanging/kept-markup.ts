@@ -6,7 +6,7 @@ interface Kept {
 }
 
 /** Beyond this many the one longest unused is let go, unless a request that still needs it may be under way. */
-const most = 40;
+const most = 120;
 const requestMs = 10_000;
 
 // On globalThis, because the server's two sides, the one that gathers a page's data and the one that writes its HTML,

@@ -51,7 +51,11 @@ export async function settle(_: FormState, form: FormData): Promise<FormState> {
   const [viewer, threadId] = [await currentViewer(), text(form, 'threadId')];
   if (text(form, 'to') === 'resolved')
     return after(await resolveThread(viewer, { threadId }), form, 'Resolved.');
-  return after(await reopenThread(viewer, { threadId, text: text(form, 'text') }), form, 'Reopened.');
+  const result = await reopenThread(viewer, { threadId, text: text(form, 'text') });
+  if (!result.ok) return formState(result.error, form);
+  redirect(
+    `${addresses.revision(text(form, 'design'), text(form, 'letter'))}#thread-${text(form, 'number')}`,
+  );
 }
 
 /** Decides about a finding. */
@@ -65,13 +69,18 @@ export async function dispose(_: FormState, form: FormData): Promise<FormState> 
     kind: text(form, 'kind') as Input<typeof disposeFinding>['kind'],
     reason: text(form, 'reason'),
   };
-  return after(await disposeFinding(await currentViewer(), input), form, 'Decided.');
+  const result = await disposeFinding(await currentViewer(), input);
+  if (!result.ok) return formState(result.error, form);
+  const place = input.findingKey.startsWith('check:') ? 'hold-points' : `finding-${input.findingKey}`;
+  redirect(`${addresses.revision(input.design, input.letter)}#${place}`);
 }
 
 /** Takes a signature back. */
 export async function withdraw(_: FormState, form: FormData): Promise<FormState> {
   const input = { signOffId: text(form, 'signOffId'), reason: text(form, 'reason') };
-  return after(await withdrawSignature(await currentViewer(), input), form, 'Withdrawn.');
+  const result = await withdrawSignature(await currentViewer(), input);
+  if (!result.ok) return formState(result.error, form);
+  redirect(`${addresses.revision(text(form, 'design'), text(form, 'letter'))}#hold-points`);
 }
 
 /** Assesses the revision anew, beside its old assessment. */

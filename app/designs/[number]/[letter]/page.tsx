@@ -52,7 +52,9 @@ function Views({ sheet }: { readonly sheet: SheetView }) {
       <Unchanging from={['weakest link', ...source]}>
         <WeakestLink {...worked} />
       </Unchanging>
-      <HoldPointsView sheet={sheet} />
+      <Unchanging from={['hold points', design.number, revision.letter, sheet.holdPoints]}>
+        <HoldPointsView sheet={sheet} />
+      </Unchanging>
       <Unchanging from={['sections', ...source, pins]}>
         <SectionViews {...worked} pins={pins} />
       </Unchanging>

@@ -1,7 +1,7 @@
 // Everything that stands against one hold point, each with who can take it out of the way.
 import type { SheetView } from '@/lib/service/views/sheet';
 import type { BlockerView, HoldPointView } from '@/lib/service/views/signing';
-import { DecideForm } from './decide-form';
+import { DecideLink } from './decide-link';
 
 export function BlockerList({ point, sheet }: { readonly point: HoldPointView; readonly sheet: SheetView }) {
   if (point.blockers.length === 0) return null;
@@ -15,7 +15,7 @@ export function BlockerList({ point, sheet }: { readonly point: HoldPointView; r
           <li key={b.key}>
             {b.sentence} <span className="hush">{b.remover}</span>
             {b.mayDispose && b.dispose !== null ? (
-              <DecideForm sheet={sheet} {...b.dispose} about={b.sentence} />
+              <DecideLink sheet={sheet} about={b.dispose.findingKey} words={b.sentence} />
             ) : null}
           </li>
         ))}

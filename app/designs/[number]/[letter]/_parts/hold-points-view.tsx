@@ -5,9 +5,8 @@ import type { HoldPointView, SignatureView } from '@/lib/service/views/signing';
 import { LinkButton } from '@/lib/ui/forms/button';
 import { View } from '@/lib/ui/sheet/view';
 import { HoldPoints, type HoldState } from '@/lib/ui/signing/hold-points';
-import { Signature } from '@/lib/ui/signing/signature';
 import { BlockerList, blockerSummary } from './blocker-list';
-import { WithdrawForm } from './withdraw-form';
+import { SignatureShown } from './signature-shown';
 
 const states: Readonly<Record<HoldPointView['state'], HoldState>> = {
   released: 'passed',
@@ -18,17 +17,36 @@ const states: Readonly<Record<HoldPointView['state'], HoldState>> = {
 };
 
 export function HoldPointsView({ sheet }: { readonly sheet: SheetView }) {
-  const signatures = sheet.holdPoints.flatMap((p) => p.signatures);
   return (
     <View letter="B" title="Hold points" id="hold-points">
       <HoldPoints points={sheet.holdPoints.map((p) => pointOf(p, sheet))} />
       {sheet.holdPoints.map((p) => (
         <BlockerList key={p.key} point={p} sheet={sheet} />
       ))}
-      {signatures.map((s) => (
-        <Signed key={s.signOffId} signature={s} sheet={sheet} />
-      ))}
+      {sheet.holdPoints.flatMap((point) =>
+        point.signatures.map((s) => <Signed key={s.signOffId} signature={s} point={point} sheet={sheet} />),
+      )}
     </View>
+  );
+}
+
+interface SignedProps {
+  readonly signature: SignatureView;
+  readonly point: HoldPointView;
+  readonly sheet: SheetView;
+}
+
+function Signed({ signature, point, sheet }: SignedProps) {
+  const { design, revision } = sheet;
+  return (
+    <>
+      <SignatureShown signature={signature} point={point} />
+      {signature.mayWithdraw ? (
+        <a href={addresses.withdraw(design.number, revision.letter, signature.signOffId)}>
+          Withdraw this signature
+        </a>
+      ) : null}
+    </>
   );
 }
 
@@ -56,22 +74,4 @@ function pointOf(p: HoldPointView, sheet: SheetView) {
 
 function lower(words: string): string {
   return words.charAt(0).toLowerCase() + words.slice(1);
-}
-
-function Signed({ signature: s, sheet }: { readonly signature: SignatureView; readonly sheet: SheetView }) {
-  const point = sheet.holdPoints.find((p) => p.key === s.holdPoint);
-  return (
-    <>
-      <Signature
-        signer={s.signer.name}
-        role={s.roleThenLabel.toLowerCase()}
-        meaning={`Releases ${point?.label.toLowerCase() ?? s.holdPoint}`}
-        statement={s.meaning}
-        at={s.at}
-        hash={s.documentHash}
-        voided={s.withdrawn === null ? null : `withdrawn by ${s.withdrawn.by.name}: ${s.withdrawn.reason}`}
-      />
-      {s.mayWithdraw ? <WithdrawForm signOffId={s.signOffId} /> : null}
-    </>
-  );
 }

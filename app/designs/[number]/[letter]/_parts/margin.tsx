@@ -1,6 +1,7 @@
 // The margin of a revision: cautions, findings with what was decided about them, and the threads.
 import { addresses } from '@/app/_parts/addresses';
 import { TextForm } from '@/app/_parts/text-form';
+import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import type { FindingView } from '@/lib/service/views/finding';
 import type { SheetView } from '@/lib/service/views/sheet';
 import { FindingList } from '@/lib/ui/findings/finding-list';
@@ -9,20 +10,23 @@ import { Moment } from '@/lib/ui/marks/time';
 import { Caution } from '@/lib/ui/notices/caution';
 import { MarginBlock } from '@/lib/ui/sheet/margin-block';
 import { reassess } from '../actions';
-import { DecideForm } from './decide-form';
+import { DecideLink } from './decide-link';
 import { pinsOf } from './pins';
 import { Threads } from './threads';
 
 export function Margin({ sheet }: { readonly sheet: SheetView }) {
+  const pins = pinsOf(sheet);
   const byKey = new Map(sheet.findings.map((f) => [f.finding.key, f]));
   return (
     <>
       <MarginBlock title="Findings" id="findings">
-        <FindingList
-          findings={sheet.findings.map((f) => f.finding)}
-          pins={pinsOf(sheet)}
-          under={(finding) => <Decision view={byKey.get(finding.key)} sheet={sheet} />}
-        />
+        <Unchanging from={['findings', sheet.design.number, sheet.revision.letter, sheet.findings, pins]}>
+          <FindingList
+            findings={sheet.findings.map((f) => f.finding)}
+            pins={pins}
+            under={(finding) => <Decision view={byKey.get(finding.key)} sheet={sheet} />}
+          />
+        </Unchanging>
       </MarginBlock>
       <MarginBlock title="Remarks" id="remarks">
         <Threads sheet={sheet} />
@@ -66,7 +70,7 @@ function idsOf(sheet: SheetView) {
 
 function Decision({ view, sheet }: { readonly view: FindingView | undefined; readonly sheet: SheetView }) {
   if (view === undefined) return null;
-  const { disposition, lapsed, mayDispose, whyNot, finding, fingerprint } = view;
+  const { disposition, lapsed, mayDispose, whyNot, finding } = view;
   return (
     <div className="decision">
       {disposition === null ? null : (
@@ -81,7 +85,7 @@ function Decision({ view, sheet }: { readonly view: FindingView | undefined; rea
         </p>
       )}
       {disposition === null && mayDispose ? (
-        <DecideForm sheet={sheet} findingKey={finding.key} fingerprint={fingerprint} about={finding.text} />
+        <DecideLink sheet={sheet} about={finding.key} words={finding.text} />
       ) : null}
       {disposition === null && whyNot !== null ? <p className="hush">{whyNot}</p> : null}
     </div>

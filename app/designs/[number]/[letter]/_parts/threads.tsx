@@ -1,11 +1,12 @@
 // The threads of a revision in full, with their forms.
+import { addresses } from '@/app/_parts/addresses';
 import { TextForm } from '@/app/_parts/text-form';
 import type { SheetView } from '@/lib/service/views/sheet';
-import type { RemarkView, ThreadView } from '@/lib/service/views/thread';
+import type { ThreadView } from '@/lib/service/views/thread';
 import { Moment } from '@/lib/ui/marks/time';
 import { Thread } from '@/lib/ui/threads/thread';
 import { answer, settle } from '../actions';
-import { placeOf } from './pins';
+import { threadShown } from './thread-shown';
 
 export function Threads({ sheet }: { readonly sheet: SheetView }) {
   if (sheet.threads.length === 0) return <p className="hush">No remark yet.</p>;
@@ -18,29 +19,12 @@ export function Threads({ sheet }: { readonly sheet: SheetView }) {
         {sheet.threads.length - open} resolved
       </p>
       {sheet.threads.map((t) => (
-        <Thread key={t.threadId} thread={viewOf(t)}>
+        <Thread key={t.threadId} thread={threadShown(t)}>
           <Forms thread={t} sheet={sheet} />
         </Thread>
       ))}
     </>
   );
-}
-
-function viewOf(t: ThreadView) {
-  const spoken = t.remarks.filter((r) => r.text !== '');
-  return {
-    number: t.number,
-    state: t.state,
-    where: t.anchor.label,
-    whereHref: placeOf(t),
-    revision: t.raisedOn,
-    remarks: spoken.map((r) => ({ id: r.remarkId, author: r.by.name, at: r.at, body: r.text })),
-    resolution: resolutionOf(t.remarks.at(-1)),
-  };
-}
-
-function resolutionOf(last: RemarkView | undefined): string | null {
-  return last?.act === 'resolved' ? `Resolved by ${last.by.name}` : null;
 }
 
 function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet: SheetView }) {
@@ -78,17 +62,9 @@ function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet:
         />
       ) : null}
       {thread.mayReopen ? (
-        <details>
-          <summary>Reopen thread {thread.number}</summary>
-          <TextForm
-            action={settle}
-            hidden={{ ...hidden, to: 'open' }}
-            failed="Not reopened."
-            then={then}
-            submit="Reopen"
-            inputs={[{ kind: 'block', name: 'text', label: 'Why', rows: 2, max: 4000 }]}
-          />
-        </details>
+        <a href={addresses.reopen(hidden.design, hidden.letter, thread.number)}>
+          Reopen thread {thread.number}
+        </a>
       ) : null}
     </>
   );
