@@ -9,7 +9,7 @@ export function PreviewLine({ assessment }: { readonly assessment: Assessment })
   const critical = assessment.findings.filter((f) => f.class === 'critical').length;
   const below = factor !== null && required !== null && factor < required;
   return (
-    <a className="preview-line" href="#preview">
+    <div className="preview-line">
       {holdsTo === null || factor === null || required === null ? (
         <span>Weakest link not assessed</span>
       ) : (
@@ -19,9 +19,9 @@ export function PreviewLine({ assessment }: { readonly assessment: Assessment })
           <b className={below ? 'warn' : undefined}>{printFactor(factor)}</b> of {printFactor(required)}
         </span>
       )}
-      <span className={critical === 0 ? 'hush' : 'warn'}>
-        {critical === 0 ? 'what holds' : `${critical} critical`} <span aria-hidden="true">↓</span>
-      </span>
-    </a>
+      <a href="#preview" className={critical === 0 ? undefined : 'warn'}>
+        {critical === 0 ? 'What holds' : `${critical} critical`}
+      </a>
+    </div>
   );
 }
