@@ -8,6 +8,8 @@ const pages = [
   '/designs/SB-001/D/worked',
   '/designs/SB-001/D/remark',
   '/designs/SB-001/D/sign/fullPower',
+  '/designs/SB-001/D/reopen?thread=1',
+  '/designs/SB-003/C/decide?about=lost-command%3Adrive.lostCommand',
   '/designs/SB-001/compare/A/D',
   '/designs/SB-001/draft',
   '/designs/SB-002/compare/C/draft',

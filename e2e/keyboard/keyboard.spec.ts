@@ -57,3 +57,22 @@ test('by keyboard: start a design, change a field, publish it', async ({ enter }
   await page.waitForURL(/\/A$/);
   await expect(page.getByRole('heading', { level: 1 })).toContainText('Harbour light shutter');
 });
+
+test('on a phone, nothing that sticks to the screen lies over the field that has the focus', async ({
+  enter,
+}) => {
+  const page = await enter('isa', { viewport: { width: 390, height: 700 } });
+  await page.goto('/designs/SB-002/draft');
+  await field(page, 'duty.peakTorque').focus();
+  for (let presses = 0; presses < 60; presses++) {
+    await page.keyboard.press('Tab');
+    const covered = await page.evaluate(() => {
+      const focused = document.activeElement;
+      if (focused === null || focused === document.body) return 'nothing has the focus';
+      const { left, top, width, height } = focused.getBoundingClientRect();
+      const above = document.elementFromPoint(left + width / 2, top + height / 2);
+      return above === focused || focused.contains(above) || above?.contains(focused) ? null : focused.id;
+    });
+    expect(covered).toBeNull();
+  }
+});

@@ -16,6 +16,8 @@ interface Place {
 const places: readonly Place[] = [
   { name: 'sign-in', who: null, address: '/sign-in' },
   { name: 'an invitation that cannot be used', who: null, address: '/join/none' },
+  { name: 'cautions', who: null, address: '/cautions' },
+  { name: 'account', who: 'tam', address: '/account' },
   { name: 'shelf', who: 'tam', address: '/clubs/SB' },
   { name: 'new design', who: 'tam', address: '/clubs/SB/new' },
   { name: 'members', who: 'maud', address: '/clubs/SB/members' },
@@ -25,6 +27,12 @@ const places: readonly Place[] = [
   { name: 'sheet, blocked', who: 'odile', address: '/designs/SB-003/C' },
   { name: 'worked sheet', who: 'tam', address: '/designs/SB-002/C/worked' },
   { name: 'remark', who: 'tam', address: '/designs/SB-003/C/remark' },
+  {
+    name: 'deciding',
+    who: 'odile',
+    address: '/designs/SB-003/C/decide?about=lost-command%3Adrive.lostCommand',
+  },
+  { name: 'reopening', who: 'odile', address: '/designs/SB-001/D/reopen?thread=1' },
   { name: 'comparison', who: 'tam', address: '/designs/SB-003/compare/A/C' },
   { name: 'comparison with the draft', who: 'tam', address: '/designs/SB-002/compare/C/draft' },
   { name: 'sign off', who: 'odile', address: '/designs/SB-002/C/sign/proofLoad' },
@@ -64,7 +72,17 @@ test('an invitation that is good', async ({ enter, open }) => {
   await everyLook(page);
 });
 
-test('a draft with text that does not fit, and a sign-off that may be signed', async ({ enter }) => {
+test('a signature to withdraw', async ({ enter }) => {
+  const page = await enter('maud');
+  await page.goto('/designs/SB-001/D');
+  const address = await page.locator('a[href*="/withdraw?signature="]').first().getAttribute('href');
+  await page.goto(address ?? '');
+  await expect(page.getByRole('button', { name: 'Withdraw the signature' })).toBeVisible();
+  await awake(page);
+  await everyLook(page);
+});
+
+test('a draft with text that does not fit', async ({ enter }) => {
   test.setTimeout(180_000);
   const page = await enter('isa');
   await newDesign(page, 'Boat lift brake', 'Lifter');
@@ -106,10 +124,15 @@ const looks: readonly Look[] = [
   { colorScheme: 'dark', width: 390, rules: 'colours' },
 ];
 
-/** All folds are opened, so that what they hold is judged too. */
+/**
+ * All folds are opened, so that what they hold is judged too. What sticks to the foot of the window is put in its place:
+ * it always lies over something; that it never lies over what has the focus is another story.
+ */
 async function everyLook(page: Page): Promise<void> {
   await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true;
+    for (const one of document.querySelectorAll('.preview-line'))
+      if (one instanceof HTMLElement) one.style.position = 'static';
   });
   for (const { colorScheme, width, rules } of looks) {
     await page.emulateMedia({ colorScheme });
