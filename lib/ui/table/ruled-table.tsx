@@ -57,7 +57,11 @@ function TableRow({ row, columns }: { readonly row: Row; readonly columns: reado
   const hasNote = row.note !== undefined && row.note !== null;
   return (
     <>
-      <tr id={row.id} data-tone={row.tone} data-noted={hasNote ? true : undefined}>
+      <tr
+        id={row.id}
+        data-tone={row.tone === 'plain' ? undefined : row.tone}
+        data-noted={hasNote ? true : undefined}
+      >
         {columns.map((c, i) =>
           i === 0 ? (
             <th key={c.label} scope="row">

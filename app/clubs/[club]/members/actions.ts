@@ -15,8 +15,9 @@ export async function inviteMember(_: FormState, form: FormData): Promise<FormSt
   const result = await invite(await currentViewer(), { club, email, role });
   if (!result.ok) return formState(result.error, form);
   revalidatePath(addresses.members(club));
-  const host = (await headers()).get('host') ?? '';
-  return { done: `Invitation for ${email}, shown only now: ${host}${addresses.join(result.value.token)}` };
+  const sent = await headers();
+  const origin = `${sent.get('x-forwarded-proto') ?? 'http'}://${sent.get('host') ?? ''}`;
+  return { done: `Invitation for ${email}, shown only now: ${origin}${addresses.join(result.value.token)}` };
 }
 
 /** Takes an open invitation back. */

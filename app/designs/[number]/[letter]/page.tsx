@@ -46,18 +46,20 @@ function Views({ sheet }: { readonly sheet: SheetView }) {
   const worked = { number: design.number, revision, assessment, changed };
   const pins = pinsOf(sheet);
   // Both hashes stand for all that they were taken of; what changed follows from an older assessment too.
-  const source = [design.number, revision.letter, revision.documentHash, shown.hash, changed];
+  const from = [
+    design.number,
+    revision.letter,
+    revision.documentHash,
+    shown.hash,
+    changed,
+    sheet.holdPoints,
+    pins,
+  ];
   return (
-    <>
-      <Unchanging from={['weakest link', ...source]}>
-        <WeakestLink {...worked} />
-      </Unchanging>
-      <Unchanging from={['hold points', design.number, revision.letter, sheet.holdPoints]}>
-        <HoldPointsView sheet={sheet} />
-      </Unchanging>
-      <Unchanging from={['sections', ...source, pins]}>
-        <SectionViews {...worked} pins={pins} />
-      </Unchanging>
-    </>
+    <Unchanging from={['views', ...from]}>
+      <WeakestLink {...worked} />
+      <HoldPointsView sheet={sheet} />
+      <SectionViews {...worked} pins={pins} />
+    </Unchanging>
   );
 }

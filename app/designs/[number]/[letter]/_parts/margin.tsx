@@ -15,18 +15,28 @@ import { pinsOf } from './pins';
 import { Threads } from './threads';
 
 export function Margin({ sheet }: { readonly sheet: SheetView }) {
-  const pins = pinsOf(sheet);
+  const { design, revision, findings, threads, may, shown, presentMethod } = sheet;
+  const hasForms = may.reassess || threads.some((t) => t.mayReply || t.mayResolve);
+  if (hasForms) return <Blocks sheet={sheet} />;
+  // Without a form nothing here changes but by what is listed.
+  const from = [design.number, revision.letter, findings, threads, may.write, shown.method, presentMethod];
+  return (
+    <Unchanging from={['margin', ...from]}>
+      <Blocks sheet={sheet} />
+    </Unchanging>
+  );
+}
+
+function Blocks({ sheet }: { readonly sheet: SheetView }) {
   const byKey = new Map(sheet.findings.map((f) => [f.finding.key, f]));
   return (
     <>
       <MarginBlock title="Findings" id="findings">
-        <Unchanging from={['findings', sheet.design.number, sheet.revision.letter, sheet.findings, pins]}>
-          <FindingList
-            findings={sheet.findings.map((f) => f.finding)}
-            pins={pins}
-            under={(finding) => <Decision view={byKey.get(finding.key)} sheet={sheet} />}
-          />
-        </Unchanging>
+        <FindingList
+          findings={sheet.findings.map((f) => f.finding)}
+          pins={pinsOf(sheet)}
+          under={(finding) => <Decision view={byKey.get(finding.key)} sheet={sheet} />}
+        />
       </MarginBlock>
       <MarginBlock title="Remarks" id="remarks">
         <Threads sheet={sheet} />
@@ -38,21 +48,7 @@ export function Margin({ sheet }: { readonly sheet: SheetView }) {
           </Actions>
         ) : null}
       </MarginBlock>
-      {sheet.may.reassess ? (
-        <MarginBlock title="Method">
-          <p className="hush">
-            Assessed with method {sheet.shown.method}; the present one is {sheet.presentMethod}. The old
-            assessment stays beside the new.
-          </p>
-          <TextForm
-            action={reassess}
-            hidden={idsOf(sheet)}
-            failed="Not assessed."
-            submit="Assess with the present method"
-            inputs={[]}
-          />
-        </MarginBlock>
-      ) : null}
+      {sheet.may.reassess ? <Reassess sheet={sheet} /> : null}
       <Caution grade="warning" title="Before power">
         <p>
           Hold the rig down, keep out of the arm’s reach, have a stop at hand. Lithium packs burn; rotors and
@@ -61,6 +57,24 @@ export function Margin({ sheet }: { readonly sheet: SheetView }) {
         </p>
       </Caution>
     </>
+  );
+}
+
+function Reassess({ sheet }: { readonly sheet: SheetView }) {
+  return (
+    <MarginBlock title="Method">
+      <p className="hush">
+        Assessed with method {sheet.shown.method}; the present one is {sheet.presentMethod}. The old
+        assessment stays beside the new.
+      </p>
+      <TextForm
+        action={reassess}
+        hidden={idsOf(sheet)}
+        failed="Not assessed."
+        submit="Assess with the present method"
+        inputs={[]}
+      />
+    </MarginBlock>
   );
 }
 

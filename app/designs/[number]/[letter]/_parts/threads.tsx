@@ -1,7 +1,6 @@
 // The threads of a revision in full, with their forms.
 import { addresses } from '@/app/_parts/addresses';
 import { TextForm } from '@/app/_parts/text-form';
-import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import type { SheetView } from '@/lib/service/views/sheet';
 import type { ThreadView } from '@/lib/service/views/thread';
 import { Moment } from '@/lib/ui/marks/time';
@@ -19,34 +18,16 @@ export function Threads({ sheet }: { readonly sheet: SheetView }) {
         {open === 0 ? 'No thread open' : open === 1 ? '1 thread open' : `${open} threads open`},{' '}
         {sheet.threads.length - open} resolved
       </p>
-      {sheet.threads.map((t) =>
-        // Without a form nothing of a thread changes but by another remark.
-        t.mayReply || t.mayResolve ? (
-          <OneThread key={t.threadId} thread={t} sheet={sheet} />
-        ) : (
-          <Unchanging key={t.threadId} from={['thread', sheet.design.number, sheet.revision.letter, t]}>
-            <OneThread thread={t} sheet={sheet} />
-          </Unchanging>
-        ),
-      )}
+      {sheet.threads.map((t) => (
+        <Thread key={t.threadId} thread={threadShown(t)}>
+          <Forms thread={t} sheet={sheet} />
+        </Thread>
+      ))}
     </>
   );
 }
 
-interface OneThreadProps {
-  readonly thread: ThreadView;
-  readonly sheet: SheetView;
-}
-
-function OneThread({ thread, sheet }: OneThreadProps) {
-  return (
-    <Thread thread={threadShown(thread)}>
-      <Forms thread={thread} sheet={sheet} />
-    </Thread>
-  );
-}
-
-function Forms({ thread, sheet }: OneThreadProps) {
+function Forms({ thread, sheet }: { readonly thread: ThreadView; readonly sheet: SheetView }) {
   const hidden = { threadId: thread.threadId, design: sheet.design.number, letter: sheet.revision.letter };
   const last = thread.remarks.at(-1);
   const then = `thread-${thread.number}`;
