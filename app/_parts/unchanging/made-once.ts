@@ -6,11 +6,11 @@
 // So such parts are rendered to text here, by the very components that the draft's preview uses, and kept under an id
 // taken of everything they follow from: other facts are another id, so nothing ever has to be thrown away for being out of
 // date. SetMarkup puts the text into the page.
-import type { ReactElement } from 'react';
+import type { ReactNode } from 'react';
 import { keepMarkup, markupOf } from './kept-markup';
 
 /** Makes the markup of `element` unless it is kept already under this id. */
-export async function makeOnce(id: string, element: ReactElement): Promise<string> {
+export async function makeOnce(id: string, element: ReactNode): Promise<string> {
   const known = markupOf(id);
   if (known !== null) return known;
   // Past the bundler, which refuses this import on the side of the server that has only half of React.

@@ -14,7 +14,7 @@ interface UnchangingProps {
 
 export async function Unchanging({ from, children }: UnchangingProps) {
   const id = createHash('sha256').update(JSON.stringify(from)).digest('base64url');
-  const markup = await makeOnce(id, <>{children}</>);
+  const markup = await makeOnce(id, children);
   // A browser that opens a page gets the markup in its HTML, and needs no second copy in the data beside it. When the
   // page is brought in by script there is no HTML, and the data must hold it.
   const opensPage = (await headers()).get('accept')?.includes('text/html') ?? false;
