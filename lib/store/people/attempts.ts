@@ -10,7 +10,8 @@ export interface Waits {
 
 /**
  * Counts an attempt before it is made, so that a burst at one moment is held back as a row of single ones is. Gives null
- * when it may be made, or the moment until which it may not; a refused attempt is not counted.
+ * when it may be made, or the moment until which it may not; a refused attempt is not counted. The clock is read when
+ * the row is free: now() would be older than the `until` of an attempt that started later and counted first.
  */
 export async function beginAttempt(db: Database, key: string, waits: Waits): Promise<Date | null> {
   const seconds = [...waits.seconds];
@@ -24,7 +25,7 @@ export async function beginAttempt(db: Database, key: string, waits: Waits): Pro
         CASE WHEN a.updated_at < now() - make_interval(secs => ${waits.forgottenAfter}::float8)
         THEN 1 ELSE least(a.failures + 1, ${seconds.length}::int) END]),
       updated_at = now()
-    WHERE a.until <= now()
+    WHERE a.until <= clock_timestamp()
     RETURNING a.key`;
   if (counted.length > 0) return null;
   const rows = await db.$queryRaw<{ until: Date }[]>`SELECT until FROM attempt WHERE key = ${key}`;
