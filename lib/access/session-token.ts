@@ -1,6 +1,6 @@
 // What a session token holds, and how the cookie is named: the same as next-auth reads, so that a server action can set it.
 import type { NextAuthOptions } from 'next-auth';
-import { decode, encode, type JWT, type JWTOptions } from 'next-auth/jwt';
+import { decode, encode, type JWT } from 'next-auth/jwt';
 
 /** Id of the person and the version of their sessions; authority is never in it. */
 export interface SessionClaim {
@@ -87,22 +87,19 @@ export function authOptions(
 }
 
 /**
- * How pages read tokens. Opening one derives a key anew each time, which costs more than a query, so what a token holds is
- * remembered; whether it still counts is asked at every request all the same. Pages cannot set cookies: next-auth's
- * renewed token would be thrown away, and is not made.
+ * What the token of a page request claims; null for one that is forged, broken or past its end. Opening a token derives a
+ * key anew each time, which costs more than a query, so what it holds is remembered; whether it still counts is asked of the
+ * database at every request all the same.
  */
-export const readingOnly: Pick<JWTOptions, 'decode' | 'encode'> = {
-  encode: async () => '',
-  async decode(params) {
-    const { token = '' } = params;
-    const known = opened.get(token);
-    if (known !== undefined && isFresh(known)) return known;
-    opened.delete(token);
-    const found = await decode(params);
-    if (found !== null && isFresh(found)) remember(token, found);
-    return found;
-  },
-};
+export async function claimIn(token: string): Promise<SessionClaim | null> {
+  const known = opened.get(token);
+  if (known !== undefined && isFresh(known)) return claimOf(known);
+  opened.delete(token);
+  const found = await decode({ token, secret: sessionSecret() }).catch(() => null);
+  if (found === null || !isFresh(found)) return null;
+  remember(token, found);
+  return claimOf(found);
+}
 
 const opened = new Map<string, JWT>();
 const mostOpened = 1000;

@@ -2,6 +2,7 @@
 import { renderToStaticMarkup } from 'react-dom/server';
 import { beforeEach, expect, it, vi } from 'vitest';
 import { markupOf } from '@/app/_parts/unchanging/kept-markup';
+import { plainLetters } from '@/app/_parts/unchanging/made-once';
 import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import { SectionViews, WeakestLink } from '@/app/designs/[number]/[letter]/_parts/worked-views';
 import { assess } from '@/lib/assess/assess';
@@ -32,7 +33,7 @@ beforeEach(() => {
 it('is what React renders, the first time and when it is kept', async () => {
   const views = [<WeakestLink key="a" {...worked} />, <SectionViews key="b" {...worked} pins={[pin]} />];
   for (const [i, view] of views.entries()) {
-    const direct = renderToStaticMarkup(view);
+    const direct = plainLetters(renderToStaticMarkup(view));
     expect(direct.length).toBeGreaterThan(10_000);
     for (const _ of ['made', 'kept']) {
       const { id } = await part(['equal', i], view);
@@ -69,4 +70,8 @@ it('comes in the HTML of a page that is opened, and in the data of one that scri
   expect(markupOf(opened.id)).toBe('<p>here</p>');
   browser.accept = '*/*';
   expect((await part(['place'], <p>here</p>)).markup).toBe('<p>here</p>');
+});
+
+it('writes letters beyond ASCII as numbers that a browser reads back', () => {
+  expect(plainLetters('<td title="σ">61 N·m 🔩</td>')).toBe('<td title="&#963;">61 N&#183;m &#128297;</td>');
 });

@@ -15,7 +15,15 @@ export async function makeOnce(id: string, element: ReactNode): Promise<string> 
   if (known !== null) return known;
   // Past the bundler, which refuses this import on the side of the server that has only half of React.
   const { renderToStaticMarkup } = await import(/* turbopackIgnore: true */ 'react-dom/server');
-  const markup = renderToStaticMarkup(element);
+  const markup = plainLetters(renderToStaticMarkup(element));
   keepMarkup(id, markup);
   return markup;
+}
+
+/**
+ * The same markup with every letter beyond ASCII written as its number. One Greek letter in a text makes the engine hold
+ * and encode all of it at two bytes a letter, at each request.
+ */
+export function plainLetters(markup: string): string {
+  return markup.replace(/[^\p{ASCII}]/gu, (letter) => `&#${letter.codePointAt(0)};`);
 }

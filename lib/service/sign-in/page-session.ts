@@ -2,12 +2,10 @@
 import 'server-only';
 import { cookies, headers } from 'next/headers';
 import type { NextAuthOptions } from 'next-auth';
-import { getServerSession } from 'next-auth/next';
 import { cache } from 'react';
 import {
   authOptions,
-  readingOnly,
-  type SessionWithClaim,
+  claimIn,
   sessionCookie,
   sessionSeconds,
   sessionToken,
@@ -18,16 +16,8 @@ import { viewerOf } from './viewer';
 
 /** The person of this request's session, or null. Read once a request, from the database. */
 export const currentViewer = cache(async (): Promise<Viewer | null> => {
-  const found: { viewer: Viewer | null } = { viewer: null };
-  const options = authOptions(
-    async (claim) => {
-      found.viewer = await viewerOf(claim);
-      return found.viewer !== null;
-    },
-    await isSecure(),
-  );
-  await getServerSession<NextAuthOptions, SessionWithClaim>({ ...options, jwt: readingOnly });
-  return found.viewer;
+  const token = (await cookies()).get(sessionCookie(await isSecure()).name)?.value;
+  return token === undefined ? null : viewerOf(await claimIn(token));
 });
 
 /** Sets the session cookie; call it in a server action, after `signIn` or `join`. */

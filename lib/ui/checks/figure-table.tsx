@@ -1,4 +1,5 @@
 // Figures: numbers worth comparing, with their symbol; a figure without a value says why.
+import { Fragment } from 'react';
 import type { Figure } from '@/lib/assess/assessment';
 import { Quantity } from '../marks/quantity';
 import { RuledTable } from '../table/ruled-table';
@@ -26,14 +27,14 @@ export function FigureTable({ caption, figures, workedHref, pins }: FigureTableP
         id: `figure-${f.key}`,
         tone: f.value === null ? 'unknown' : 'plain',
         cells: [
-          <span key="name">
+          <Fragment key="name">
             {workedHref === undefined || f.step === null ? (
               f.label
             ) : (
               <a href={`${workedHref}#step-${f.step}`}>{f.label}</a>
             )}
             <Pins pins={pins} at={f.key} />
-          </span>,
+          </Fragment>,
           <QuantitySymbol key="symbol" name={f.symbol} />,
           <Quantity key="value" si={f.value} unit={f.unit} />,
         ],

@@ -20,7 +20,7 @@ const request = vi.hoisted(() => ({
   cookies: async () => ({
     set: (name: string, value: string, options: Cookie['options']) =>
       browser.jar.set(name, { value, options }),
-    getAll: () => [...browser.jar].map(([name, { value }]) => ({ name, value })),
+    get: (name: string) => browser.jar.get(name),
   }),
 }));
 
