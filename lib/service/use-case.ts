@@ -130,7 +130,7 @@ async function forDesign<T>(
   number: string,
   work: (context: DesignContext) => Promise<Result<T>>,
 ): Promise<Result<T>> {
-  const design = await designForPerson(reader(), number, viewer.userId);
+  const design = await designForPerson(number, viewer.userId);
   if (design === null) return refused('design.notFound');
   if (!may(design.role, action)) return refused('viewer.role');
   return work({ viewer, design, role: design.role });

@@ -39,6 +39,18 @@ export function reader(): Database {
 }
 
 /**
+ * Asks a question of nearly every request, past the client and prepared once a connection: that takes half the time.
+ * @param name of the prepared statement, one for each text
+ */
+export async function askOften<T extends pg.QueryResultRow>(
+  name: string,
+  text: string,
+  values: readonly unknown[],
+): Promise<T[]> {
+  return (await store().pool.query<T>({ name, text, values: [...values] })).rows;
+}
+
+/**
  * Runs the work in one transaction (read committed; rows that matter are locked by who reads them). It is rolled back when
  * the work throws, and tried again, at most twice, when Postgres broke a deadlock.
  */

@@ -1,12 +1,11 @@
 // From a session to the person behind it, read from the database at each request.
-import { reader } from '@/lib/store/database';
 import { personWithClubs } from '@/lib/store/people/users';
 import type { Contract } from '../contract';
 
 /** Null when there is no session, the person is gone, or their sessions were ended since. */
 export const viewerOf: Contract['viewerOf'] = async (session) => {
   if (session === null) return null;
-  const rows = await personWithClubs(reader(), session.userId);
+  const rows = await personWithClubs(session.userId);
   const person = rows[0];
   if (person === undefined || person.sessionVersion !== session.sessionVersion) return null;
   return {

@@ -1,5 +1,5 @@
 // A design together with what its viewer is in its club: the one question that every use case about designs asks first.
-import type { Database } from '../database';
+import { askOften, type Database } from '../database';
 import type { KeptRole } from '../people/members';
 
 export interface DesignAccess {
@@ -14,20 +14,18 @@ export interface DesignAccess {
   readonly role: KeptRole;
 }
 
+const designAndRole = `
+  SELECT d.id AS "designId", d.number, d.title, d.author_id AS "authorId", a.name AS "authorName",
+    c.id AS "clubId", c.code AS "clubCode", c.name AS "clubName", m.role::text AS role
+  FROM design d
+  JOIN club c ON c.id = d.club_id
+  JOIN membership m ON m.club_id = c.id AND m.user_id = $1::uuid AND m.ended_at IS NULL
+  JOIN "user" a ON a.id = d.author_id
+  WHERE d.number = $2`;
+
 /** Null for no such design, for one of another club, and for a membership that ended. */
-export async function designForPerson(
-  db: Database,
-  number: string,
-  userId: string,
-): Promise<DesignAccess | null> {
-  const rows = await db.$queryRaw<DesignAccess[]>`
-    SELECT d.id AS "designId", d.number, d.title, d.author_id AS "authorId", a.name AS "authorName",
-      c.id AS "clubId", c.code AS "clubCode", c.name AS "clubName", m.role::text AS role
-    FROM design d
-    JOIN club c ON c.id = d.club_id
-    JOIN membership m ON m.club_id = c.id AND m.user_id = ${userId}::uuid AND m.ended_at IS NULL
-    JOIN "user" a ON a.id = d.author_id
-    WHERE d.number = ${number}`;
+export async function designForPerson(number: string, userId: string): Promise<DesignAccess | null> {
+  const rows = await askOften<DesignAccess>('design and role', designAndRole, [userId, number]);
   return rows[0] ?? null;
 }
 

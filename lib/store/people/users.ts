@@ -1,5 +1,5 @@
 // People and what they sign in with.
-import type { Database } from '../database';
+import { askOften, type Database } from '../database';
 
 export interface Account {
   readonly id: string;
@@ -37,24 +37,26 @@ export async function keepPassword(db: Database, id: string, passwordHash: strin
   return (await db.user.update({ where: { id }, data, select: { sessionVersion: true } })).sessionVersion;
 }
 
-/** A person with the version of their sessions and the clubs they belong to now. */
-export function personWithClubs(db: Database, id: string) {
-  return db.$queryRaw<
-    {
-      id: string;
-      name: string;
-      email: string;
-      sessionVersion: number;
-      code: string | null;
-      club: string | null;
-      role: 'steward' | 'safetyOfficer' | 'member' | 'guest' | null;
-    }[]
-  >`
-    SELECT u.id, u.name, u.email, u.session_version AS "sessionVersion", c.code, c.name AS club, m.role::text AS role
-    FROM "user" u
-    LEFT JOIN membership m ON m.user_id = u.id AND m.ended_at IS NULL
-    LEFT JOIN club c ON c.id = m.club_id
-    WHERE u.id = ${id}::uuid ORDER BY c.name`;
+interface PersonInClub {
+  readonly id: string;
+  readonly name: string;
+  readonly email: string;
+  readonly sessionVersion: number;
+  readonly code: string | null;
+  readonly club: string | null;
+  readonly role: 'steward' | 'safetyOfficer' | 'member' | 'guest' | null;
+}
+
+const personAndClubs = `
+  SELECT u.id, u.name, u.email, u.session_version AS "sessionVersion", c.code, c.name AS club, m.role::text AS role
+  FROM "user" u
+  LEFT JOIN membership m ON m.user_id = u.id AND m.ended_at IS NULL
+  LEFT JOIN club c ON c.id = m.club_id
+  WHERE u.id = $1::uuid ORDER BY c.name`;
+
+/** A person with the version of their sessions and the clubs they belong to now: a row a club, one for a person of none. */
+export function personWithClubs(id: string): Promise<PersonInClub[]> {
+  return askOften('person and clubs', personAndClubs, [id]);
 }
 
 /** Names by id, for whatever a page shows. */

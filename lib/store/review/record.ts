@@ -1,9 +1,10 @@
 // The record of review of one or many designs: revisions without their documents, signatures, decisions, threads.
+import { Prisma } from '@/generated/prisma/client';
 import type { DispositionKind } from '@/lib/review/dispositions';
 import { type ReviewFacts, reviewFacts } from '@/lib/review/facts';
 import type { HoldPoint } from '@/lib/review/hold-points';
 import type { AnchorKind } from '@/lib/review/threads';
-import type { Database } from '../database';
+import { askOften, type Database, reader } from '../database';
 import { type KeptHeadline, keptHeadline } from '../designs/revisions';
 import { Kept } from '../kept';
 import type { KeptRole } from '../people/members';
@@ -117,7 +118,7 @@ export async function readRecord(
   const ids = [...designIds];
   const latest = which === 'latest';
   // As one JSON value: four queries would cost the service several times what they cost the database.
-  const [row] = await db.$queryRaw<{ record: RecordInJson }[]>`
+  const query = Prisma.sql`
     WITH counted AS (
       SELECT r.* FROM revision r JOIN design d ON d.id = r.design_id
       WHERE r.design_id = ANY(${ids}::uuid[]) AND (NOT ${latest}::boolean OR r.ordinal = d.revision_count)
@@ -170,6 +171,11 @@ export async function readRecord(
       'dispositions', (SELECT coalesce(json_agg(x ORDER BY at, id), '[]') FROM dispositions x),
       'threads', (SELECT coalesce(json_agg(x ORDER BY state, number), '[]') FROM threads x)
     ) AS record`;
+  const rows =
+    db === reader()
+      ? await askOften<{ record: RecordInJson }>('record', query.text, query.values)
+      : await db.$queryRaw<{ record: RecordInJson }[]>(query);
+  const row = rows[0];
   if (row === undefined) throw new Error('The record of review gave no answer.');
   return recordOf(db, row.record);
 }
