@@ -1,7 +1,7 @@
 // Names to the ids on a page, fetched together.
 import type { Database } from '@/lib/store/database';
 import { namesOf } from '@/lib/store/people/users';
-import type { PersonView } from './views/common';
+import type { PersonView } from './views/heads';
 
 export type People = (userId: string) => PersonView;
 

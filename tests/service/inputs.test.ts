@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { clubCode, designNumber, letter, line, prose } from '@/lib/service/inputs/common';
+import { clubCode, designNumber, letter, line, prose } from '@/lib/service/inputs/terms';
 
 const takes = (schema: { safeParse(v: unknown): { success: boolean } }, value: unknown) =>
   schema.safeParse(value).success;

@@ -1,7 +1,7 @@
 // The head that stands on every page about a design.
 
 import type { DesignContext } from '../use-case';
-import type { DesignHead } from '../views/common';
+import type { DesignHead } from '../views/heads';
 
 export function designHead({ design, role }: DesignContext): DesignHead {
   return {

@@ -9,7 +9,7 @@ import type {
   ThreadRow,
 } from '@/lib/store/review/record';
 import type { People } from '../people';
-import type { RevisionMark, StandingView } from '../views/common';
+import type { RevisionMark, StandingView } from '../views/heads';
 
 /** One revision with everything that bears on it. */
 export interface JudgedRevision {

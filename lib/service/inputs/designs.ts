@@ -1,7 +1,7 @@
 // Inputs about designs, drafts and revisions.
 import { z } from 'zod';
 import { edit } from '@/lib/design/edit';
-import { clubCode, designNumber, letter, line, prose } from './common';
+import { clubCode, designNumber, letter, line, prose } from './terms';
 
 export const clubShelf = z.object({ club: clubCode });
 

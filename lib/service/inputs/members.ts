@@ -1,7 +1,7 @@
 // Inputs about signing in, invitations and members.
 import { z } from 'zod';
 import { roles } from '@/lib/access/policy';
-import { clubCode, id, line } from './common';
+import { clubCode, id, line } from './terms';
 
 const email = z
   .string()

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import { dispositionKinds } from '@/lib/review/dispositions';
 import { holdPointKeys } from '@/lib/review/hold-points';
 import { anchorKinds } from '@/lib/review/threads';
-import { clubCode, designNumber, hash, id, letter, prose } from './common';
+import { clubCode, designNumber, hash, id, letter, prose } from './terms';
 
 const remarkText = prose('Remark', 1, 4000);
 

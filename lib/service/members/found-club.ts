@@ -8,7 +8,7 @@ import { appendEvent } from '@/lib/store/ledger';
 import { clubCount, createClub, startMembership } from '@/lib/store/people/members';
 import { accountByEmail, createAccount } from '@/lib/store/people/users';
 import { change } from '../change';
-import { clubCode, line } from '../inputs/common';
+import { clubCode, line } from '../inputs/terms';
 import { done, type Result, refused } from '../result';
 import { openCase } from '../use-case';
 

@@ -5,7 +5,7 @@ import type { Assessment } from '@/lib/assess/assessment';
 import { canonical } from '@/lib/design/canonical';
 import type { Design } from '@/lib/design/document';
 import { factsOf, type ReviewFacts } from '@/lib/review/facts';
-import type { HeadlineView } from '../views/common';
+import type { HeadlineView } from '../views/heads';
 
 export interface Assessed {
   readonly result: Assessment;

@@ -1,6 +1,6 @@
 // Two revisions of a design, or a revision and the draft, side by side.
 import type { Comparison } from '@/lib/compare/comparison';
-import type { DesignHead, RevisionMark } from './common';
+import type { DesignHead, RevisionMark } from './heads';
 
 export interface SideView {
   /** `A`, `B` … or `draft`. */

@@ -1,7 +1,7 @@
 // A working draft as the editor gets it.
 import type { Assessment } from '@/lib/assess/assessment';
 import type { DraftContent } from '@/lib/design/edit';
-import type { DesignHead, PersonView, RevisionMark } from './common';
+import type { DesignHead, PersonView, RevisionMark } from './heads';
 
 export interface DraftView {
   readonly design: DesignHead;

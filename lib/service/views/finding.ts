@@ -1,7 +1,7 @@
 // A finding and what was decided about it.
 import type { Finding } from '@/lib/assess/assessment';
 import type { DispositionKind } from '@/lib/review/dispositions';
-import type { PersonView } from './common';
+import type { PersonView } from './heads';
 
 export interface DispositionView {
   readonly kind: DispositionKind;

@@ -1,5 +1,5 @@
 // The ledger of a club: every change of state, chained by hashes.
-import type { ClubView, PersonView } from './common';
+import type { ClubView, PersonView } from './heads';
 
 export interface LedgerRow {
   readonly seq: number;

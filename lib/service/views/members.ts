@@ -1,6 +1,6 @@
 // The people of a club and its invitations.
 import type { Role } from '@/lib/access/policy';
-import type { ClubView } from './common';
+import type { ClubView } from './heads';
 
 export interface MemberView {
   readonly userId: string;

@@ -1,6 +1,6 @@
 // One revision as pages show it: the document as it was published, by whom, and why.
 import type { Design } from '@/lib/design/document';
-import type { PersonView } from './common';
+import type { PersonView } from './heads';
 
 export interface RevisionView {
   readonly revisionId: string;

@@ -1,8 +1,8 @@
 // One revision with its assessment, findings, threads and hold points: the sheet under review.
 import type { Assessment } from '@/lib/assess/assessment';
 import type { ChangedView } from './changed';
-import type { DesignHead, RevisionMark, StandingView } from './common';
 import type { FindingView } from './finding';
+import type { DesignHead, RevisionMark, StandingView } from './heads';
 import type { RevisionView } from './revision';
 import type { HoldPointView } from './signing';
 import type { ThreadView } from './thread';

@@ -1,6 +1,6 @@
 // The shelf of a club: all its designs in one table.
 import type { Role } from '@/lib/access/policy';
-import type { ClubView, HeadlineView, PersonView, StandingView } from './common';
+import type { ClubView, HeadlineView, PersonView, StandingView } from './heads';
 
 export interface ShelfRow {
   readonly number: string;

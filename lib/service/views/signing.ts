@@ -3,8 +3,8 @@ import type { Role } from '@/lib/access/policy';
 import type { Assessment } from '@/lib/assess/assessment';
 import type { HoldPoint } from '@/lib/review/hold-points';
 import type { HoldPointState } from '@/lib/review/standing';
-import type { DesignHead, HeadlineView, PersonView } from './common';
 import type { FindingView } from './finding';
+import type { DesignHead, HeadlineView, PersonView } from './heads';
 import type { RevisionView } from './revision';
 import type { ThreadView } from './thread';
 

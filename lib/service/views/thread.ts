@@ -1,6 +1,6 @@
 // A thread of remarks tied to one place of a revision.
 import type { AnchorKind } from '@/lib/review/threads';
-import type { PersonView } from './common';
+import type { PersonView } from './heads';
 
 export interface RemarkView {
   readonly remarkId: string;
