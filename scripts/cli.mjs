@@ -1,5 +1,5 @@
 // @ts-check
-// node scripts/cli.mjs assess | compare | starter | schema | ledger …: the command line (lib/cli).
+// node scripts/cli.mjs assess | compare | starter | schema | ledger | club …: the command line (lib/cli).
 import path from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { freshBundle } from './cli/bundle.mjs';
@@ -9,9 +9,9 @@ const rooms = ['quantity', 'catalog', 'calc', 'design', 'assess', 'compare', 'cl
 
 /** @param {string[]} args @returns {Promise<number>} the exit code */
 async function run([command, ...args]) {
-  if (command === 'ledger') {
-    const { runLedger } = await import('./cli/ledger.mjs');
-    return runLedger(root, args);
+  if (command === 'ledger' || command === 'club') {
+    const { runWithDatabase } = await import('./cli/database.mjs');
+    return runWithDatabase(root, command, args);
   }
   const sources = [...rooms.map((room) => `lib/${room}`), 'scripts/cli', 'package-lock.json'];
   const bundle = await freshBundle(root, { entry: 'lib/cli/main.ts', sources, packagesInside: true });

@@ -140,7 +140,7 @@ const rooms = {
       assess: 'pawl assess',
       compare: 'pawl compare',
       design: 'it reads documents from files',
-      service: 'the ledger is verified by the same use case as on its page',
+      service: 'the ledger is verified, and a club founded, by use cases',
     },
     packages: { zod: schema },
     builtins: { '*': 'files, arguments, exit codes' },

@@ -17,7 +17,8 @@ const usage = `npm run -s assess  -- FILE         the assessment of a design as 
 npm run -s compare -- EARLIER LATER  what changed between two designs as JSON
 npm run -s starter -- [NAME]       a starter design as JSON, or the names of all
 npm run -s schema                  the design document as JSON Schema
-npm run -s ledger  -- verify [--club CODE]   whether the ledger's chain holds`;
+npm run -s ledger  -- verify [--club CODE]   whether the ledger's chain holds
+npm run -s club    -- found CODE NAME E-MAIL STEWARD   a new club with its first steward`;
 
 /** Runs one command and returns its exit code. */
 export function run(args: readonly string[]): Promise<number> {
