@@ -22,7 +22,6 @@ export function SetMarkup({ id, markup }: SetMarkupProps) {
   return (
     <div
       ref={place}
-      className="unchanging"
       suppressHydrationWarning
       // biome-ignore lint/security/noDangerouslySetInnerHtml: rendered by React itself on the server
       dangerouslySetInnerHTML={{ __html: html }}

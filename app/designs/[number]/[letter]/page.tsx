@@ -9,9 +9,9 @@ import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { SheetView } from '@/lib/service/views/sheet';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { HoldPointsView } from './_parts/hold-points-view';
-import { Margin } from './_parts/margin';
+import { hasForms, Margin } from './_parts/margin';
 import { pinsOf } from './_parts/pins';
-import { RevisionTitle } from './_parts/revision-title';
+import { RevisionTitle, Title, titleOf } from './_parts/revision-title';
 import { SectionViews, WeakestLink } from './_parts/worked-views';
 
 interface Props {
@@ -30,36 +30,52 @@ export default async function RevisionPage({ params, searchParams }: Props) {
   const result = await revisionSheet(await currentViewer(), asked);
   return shown(result, (sheet) => (
     <PageFrame club={sheet.design.club.code}>
-      <Sheet
-        title={<RevisionTitle sheet={sheet} />}
-        marginLabel="Findings and remarks"
-        margin={<Margin sheet={sheet} />}
-      >
-        <Views sheet={sheet} />
-      </Sheet>
+      <RevisionSheet sheet={sheet} />
     </PageFrame>
   ));
 }
 
-function Views({ sheet }: { readonly sheet: SheetView }) {
-  const { design, revision, assessment, changed, shown } = sheet;
-  const worked = { number: design.number, revision, assessment, changed };
-  const pins = pinsOf(sheet);
+/** A sheet without a form follows from its facts as a whole; with one, only its title and views do. */
+function RevisionSheet({ sheet }: { readonly sheet: SheetView }) {
+  const { design, revision, changed, shown, holdPoints, findings, threads, presentMethod } = sheet;
   // Both hashes stand for all that they were taken of; what changed follows from an older assessment too.
-  const from = [
-    design.number,
-    revision.letter,
-    revision.documentHash,
-    shown.hash,
-    changed,
-    sheet.holdPoints,
-    pins,
-  ];
+  const source = [design.number, revision.letter, revision.documentHash, shown.hash, changed, holdPoints];
+  if (!hasForms(sheet)) {
+    return (
+      <Unchanging from={['sheet', ...source, titleOf(sheet), findings, threads, presentMethod]}>
+        <Sheet
+          title={<Title sheet={titleOf(sheet)} />}
+          marginLabel={marginLabel}
+          margin={<Margin sheet={sheet} />}
+        >
+          <Views sheet={sheet} />
+        </Sheet>
+      </Unchanging>
+    );
+  }
   return (
-    <Unchanging from={['views', ...from]}>
+    <Sheet
+      title={<RevisionTitle sheet={sheet} />}
+      marginLabel={marginLabel}
+      margin={<Margin sheet={sheet} />}
+    >
+      <Unchanging from={['views', ...source, pinsOf(sheet)]}>
+        <Views sheet={sheet} />
+      </Unchanging>
+    </Sheet>
+  );
+}
+
+const marginLabel = 'Findings and remarks';
+
+function Views({ sheet }: { readonly sheet: SheetView }) {
+  const { design, revision, assessment, changed } = sheet;
+  const worked = { number: design.number, revision, assessment, changed };
+  return (
+    <>
       <WeakestLink {...worked} />
       <HoldPointsView sheet={sheet} />
-      <SectionViews {...worked} pins={pins} />
-    </Unchanging>
+      <SectionViews {...worked} pins={pinsOf(sheet)} />
+    </>
   );
 }

@@ -1,7 +1,6 @@
 // The margin of a revision: cautions, findings with what was decided about them, and the threads.
 import { addresses } from '@/app/_parts/addresses';
 import { TextForm } from '@/app/_parts/text-form';
-import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import type { FindingView } from '@/lib/service/views/finding';
 import type { SheetView } from '@/lib/service/views/sheet';
 import { FindingList } from '@/lib/ui/findings/finding-list';
@@ -14,20 +13,12 @@ import { DecideLink } from './decide-link';
 import { pinsOf } from './pins';
 import { Threads } from './threads';
 
-export function Margin({ sheet }: { readonly sheet: SheetView }) {
-  const { design, revision, findings, threads, may, shown, presentMethod } = sheet;
-  const hasForms = may.reassess || threads.some((t) => t.mayReply || t.mayResolve);
-  if (hasForms) return <Blocks sheet={sheet} />;
-  // Without a form nothing here changes but by what is listed.
-  const from = [design.number, revision.letter, findings, threads, may.write, shown.method, presentMethod];
-  return (
-    <Unchanging from={['margin', ...from]}>
-      <Blocks sheet={sheet} />
-    </Unchanging>
-  );
+/** Whether the margin holds a form, which must be React's own. */
+export function hasForms({ may, threads }: SheetView): boolean {
+  return may.reassess || threads.some((t) => t.mayReply || t.mayResolve);
 }
 
-function Blocks({ sheet }: { readonly sheet: SheetView }) {
+export function Margin({ sheet }: { readonly sheet: SheetView }) {
   const byKey = new Map(sheet.findings.map((f) => [f.finding.key, f]));
   return (
     <>

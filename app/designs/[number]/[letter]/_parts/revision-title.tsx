@@ -16,9 +16,7 @@ interface TitleProps {
 }
 
 export function RevisionTitle({ sheet }: { readonly sheet: SheetView }) {
-  const { design, revision, standing, shown, supersededBy, previous, next, may } = sheet;
-  const { document: _, ...issued } = revision;
-  const titled = { design, standing, shown, supersededBy, previous, next, may, revision: issued };
+  const titled = titleOf(sheet);
   return (
     <Unchanging from={['title', titled]}>
       <Title sheet={titled} />
@@ -26,7 +24,14 @@ export function RevisionTitle({ sheet }: { readonly sheet: SheetView }) {
   );
 }
 
-function Title({ sheet }: TitleProps) {
+/** All that the title block follows from. */
+export function titleOf(sheet: SheetView): TitledSheet {
+  const { design, revision, standing, shown, supersededBy, previous, next, may } = sheet;
+  const { document: _, ...issued } = revision;
+  return { design, standing, shown, supersededBy, previous, next, may, revision: issued };
+}
+
+export function Title({ sheet }: TitleProps) {
   const { design, revision, standing, shown, supersededBy } = sheet;
   return (
     <TitleBlock
