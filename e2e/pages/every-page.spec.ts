@@ -94,7 +94,7 @@ test('a draft with text that does not fit', async ({ enter }) => {
 /** Waits until the page's script has taken it over: it must find what the server sent. */
 async function awake(page: Page): Promise<void> {
   await page.waitForFunction(() =>
-    Object.keys(document.querySelector('main') ?? {}).some((key) => key.startsWith('__react')),
+    Object.keys(document.body.querySelector('a, main') ?? {}).some((key) => key.startsWith('__react')),
   );
 }
 
