@@ -20,6 +20,7 @@ import {
   stopTorque,
   tipSpeed,
 } from './energy';
+import { strikeFormulas } from './strike';
 
 export const hazardFormulas: readonly AnyFormula[] = [
   reducedMass,
@@ -38,4 +39,5 @@ export const hazardFormulas: readonly AnyFormula[] = [
   stoppingAngle,
   stopTorque,
   ringStress,
+  ...strikeFormulas,
 ];
