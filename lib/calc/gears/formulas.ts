@@ -6,6 +6,7 @@ import { meshStiffnessFormulas } from './backlash/mesh-stiffness';
 import { trainBacklashFormulas } from './backlash/train';
 import { windUpFormulas } from './backlash/wind-up';
 import { beltGeometryFormulas } from './belt/geometry';
+import { beltStrengthFormulas } from './belt/strength';
 import { beltTensionFormulas } from './belt/tension';
 import { efficiencyFormulas } from './efficiency';
 import { forceFormulas } from './forces';
@@ -20,8 +21,10 @@ import { internalContactFormulas } from './internal/contact-ratio';
 import { ringDiameterFormulas } from './internal/diameters';
 import { internalInterferenceFormulas } from './internal/interference';
 import { internalPairFormulas } from './internal/pair';
+import { ringRootFormulas } from './internal/root-form';
 import { planetaryArrangementFormulas } from './planetary/arrangement';
 import { planetaryEfficiencyFormulas } from './planetary/efficiency';
+import { planetaryLoadFormulas } from './planetary/loads';
 import { planetaryRatioFormulas } from './planetary/ratios';
 import { planetaryTorqueFormulas } from './planetary/torques';
 import { serviceStrengthFormulas } from './service/allowable';
@@ -36,6 +39,7 @@ import { plasticsFormulas } from './strength/plastics';
 import { rootStressFormulas } from './strength/root-stress';
 import { wormEfficiencyFormulas } from './worm/efficiency';
 import { wormGeometryFormulas } from './worm/geometry';
+import { wormStrengthFormulas } from './worm/strength';
 
 export const gearsFormulas: readonly AnyFormula[] = [
   ...angleFormulas,
@@ -61,14 +65,18 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...ringDiameterFormulas,
   ...internalContactFormulas,
   ...internalInterferenceFormulas,
+  ...ringRootFormulas,
   ...planetaryRatioFormulas,
   ...planetaryArrangementFormulas,
   ...planetaryTorqueFormulas,
   ...planetaryEfficiencyFormulas,
+  ...planetaryLoadFormulas,
   ...beltGeometryFormulas,
   ...beltTensionFormulas,
+  ...beltStrengthFormulas,
   ...wormGeometryFormulas,
   ...wormEfficiencyFormulas,
+  ...wormStrengthFormulas,
   ...meshBacklashFormulas,
   ...backlashAllowanceFormulas,
   ...trainBacklashFormulas,

@@ -1,0 +1,82 @@
+// What the teeth of a planetary set carry: torque of the member that is held, passes of a tooth, and planets bent both ways.
+import { formula } from '../../formula';
+
+const BALANCE = 'Torque balance of a planetary set; VDI 2157:2012 (from memory)';
+const MEAN = 'ISO 6336-3:2006, annex B, mean stress influence (from memory)';
+
+/** Ratio with the members of input and output exchanged. */
+export const reversedRatio = formula({
+  key: 'gears.reversedRatio',
+  symbol: 'i_rev',
+  name: 'Ratio with input and output exchanged',
+  unit: '1',
+  given: { i: '1' },
+  text: '1 / i',
+  source: 'Definition',
+  domain: { i: [-8, -1.5] },
+  of: (g) => 1 / g.i,
+});
+
+/** Size of a ratio, whichever way the output turns. */
+export const ratioSize = formula({
+  key: 'gears.ratioSize',
+  symbol: 'i_abs',
+  name: 'Ratio regardless of direction',
+  unit: '1',
+  given: { i: '1' },
+  text: 'abs(i)',
+  source: 'Definition',
+  domain: { i: [-8, 8] },
+  of: (g) => Math.abs(g.i),
+});
+
+/**
+ * Torque (N m) that the held member puts on the housing: T_1 (N m) drives, T_2 (N m) is given out, both as sizes; i is the
+ * ratio with its sign. An output that turns against the input adds to it.
+ */
+export const heldTorque = formula({
+  key: 'gears.heldTorque',
+  symbol: 'T_h',
+  name: 'Torque of the held member',
+  unit: 'N m',
+  given: { T_2: 'N m', i: '1', T_1: 'N m' },
+  text: 'abs(T_2 * sign(i) - T_1)',
+  source: BALANCE,
+  domain: { T_2: [2, 9], i: [-8, 8], T_1: [0.1, 1.9] },
+  of: (g) => Math.abs(g.T_2 * Math.sign(g.i) - g.T_1),
+});
+
+/** Times a tooth meets a mate for one turn of the output: turns i_m of its gear, i_c of the carrier, N mates (1 for a planet). */
+export const meetingsPerOutputTurn = formula({
+  key: 'gears.meetingsPerOutputTurn',
+  symbol: 'i_meet',
+  name: 'Meetings of a tooth for one turn of the output',
+  unit: '1',
+  given: { i_m: '1', i_c: '1', N: '1' },
+  text: 'abs(i_m - i_c) * N',
+  source: 'Kinematics; what counts is the turning relative to the carrier',
+  domain: { i_m: [4, 20], i_c: [0.5, 3], N: [1, 6] },
+  of: (g) => Math.abs(g.i_m - g.i_c) * g.N,
+});
+
+/** Factor on fatigue strength in pulsating stress for the stress ratio R; M is the mean stress sensitivity of the material. */
+export const meanStressFactor = formula({
+  key: 'gears.meanStressFactor',
+  symbol: 'Y_M',
+  name: 'Mean stress influence factor',
+  unit: '1',
+  given: { R: '1', M: '1' },
+  text: '1 / (1 - R * (1 - M) / (1 + M))',
+  source: MEAN,
+  validity: 'R from −1.2 for planets and idlers, which are bent both ways, to 0; M about 0.3 to 0.5.',
+  domain: { R: [-1.2, -0.1], M: [0.2, 0.6] },
+  of: (g) => 1 / (1 - (g.R * (1 - g.M)) / (1 + g.M)),
+});
+
+export const planetaryLoadFormulas = [
+  reversedRatio,
+  ratioSize,
+  heldTorque,
+  meetingsPerOutputTurn,
+  meanStressFactor,
+] as const;
