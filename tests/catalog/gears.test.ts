@@ -9,12 +9,13 @@ import {
   wearOnSteel,
 } from '@/lib/catalog/gears';
 import { materialKeys } from '@/lib/catalog/materials/labels';
-import { caseOf } from '../reference/gears/cases';
+import { caseFile } from '../reference/case';
+import tables from '../reference/gears/tables.json';
 
 function recorded(id: string, names: string, figure: string): ReadonlyMap<string, number> {
-  const found = caseOf(id);
-  const labels = [found.inputs[names]?.value ?? []].flat(2);
-  const values = [found.expected[figure]?.value ?? []].flat();
+  const found = caseFile.parse(tables)[id];
+  const labels = [found?.inputs[names]?.[0] ?? []].flat(2);
+  const values = [found?.expected[figure]?.[0] ?? []].flat().map(Number);
   expect(labels).toHaveLength(values.length);
   return new Map(labels.map((label, i) => [String(label), values[i] ?? Number.NaN]));
 }

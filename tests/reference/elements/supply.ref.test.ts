@@ -1,116 +1,11 @@
-/** Wire, fuses and packs against standards and public tables; provenance and tolerance stand in the case file. */
+/** The wire tables against the recorded standards, and gauges there and back. */
 import { describe, expect, it } from 'vitest';
-import { kineticEnergy } from '@/lib/calc/hazard/energy';
-import * as pack from '@/lib/calc/supply/pack';
-import * as sag from '@/lib/calc/supply/sag';
 import * as wire from '@/lib/calc/supply/wire';
-import { cellChemistry } from '@/lib/catalog/cells';
 import { fuseContinuousShare, fuseFor } from '@/lib/catalog/connectors';
-import { copper } from '@/lib/catalog/copper';
 import { ampacities, areaGauge, class5Resistance, gaugeArea, gaugeDiameter } from '@/lib/catalog/wire';
-import { holdsTo } from './published';
 import cases from './supply.json';
 
 const d_36 = 0.127e-3;
-const rho_20: number = copper.resistivity20.value;
-const area = (n_g: number) => wire.wireArea.of({ d_w: wire.gaugeDiameter.of({ n_g, d_36 }) });
-const perMetre = (A_w: number, rho = rho_20) => wire.leadResistance.of({ rho, l: 0.5, A_w });
-
-describe('wire, fuses and packs', () => {
-  holdsTo(cases, {
-    'WIR-01': (i) => ({
-      d: i.list('AWG').map((n_g) => wire.gaugeDiameter.of({ n_g, d_36 })),
-      A: i.list('AWG').map(area),
-      R: i.list('AWG').map((n) => perMetre(area(n), i.of('rho20'))),
-    }),
-    'WIR-02': () => {
-      const excess = class5Resistance.map((row) => (row.resistance * 1e-3) / perMetre(row.area * 1e-6));
-      return { excess_min: Math.min(...excess), excess_max: Math.max(...excess) };
-    },
-    'WIR-03': (i) => ({
-      kt: i
-        .list('T')
-        .map(
-          (theta) =>
-            rho_20 / wire.copperResistivity.of({ rho_20, alpha_20: 1 / 250, theta, theta_20: 293.15 }),
-        ),
-    }),
-    'WIR-04': (i) => {
-      const g = { A_w: i.of('A'), theta_melt: i.of('Tm'), theta_amb: i.of('Ta'), t: i.of('t') };
-      const right = wire.meltingCurrent.of(g);
-      // The source subtracts the ambient temperature where the formula adds it.
-      const ratio = (sign: 1 | -1) => Math.log10((1083 - 25) / (234 + sign * 25) + 1);
-      return { I_correct: right, I_as_printed: right * Math.sqrt(ratio(-1) / ratio(1)) };
-    },
-    'WIR-05': (i) => {
-      const A_w = area(i.of('AWG'));
-      const t = i.of('t');
-      const onderdonk = wire.meltingCurrent.of({
-        A_w,
-        theta_melt: copper.melting.value,
-        theta_amb: 298.15,
-        t,
-      });
-      return { I_onderdonk: onderdonk, I_adiabatic: adiabaticCurrent(A_w, t) };
-    },
-    'WIR-07': (i) => {
-      const claim = ampacities.map((row) => gaugeArea(row.gauge) / row.claimed);
-      const twelve = ampacities.find((row) => row.gauge === 12);
-      const shop = i.list('shop_A')[i.list('AWG').indexOf(12)];
-      return {
-        cmil_per_A_shop_B: claim.reduce((a, b) => a + b) / claim.length,
-        ratio_12AWG: (twelve?.claimed ?? Number.NaN) / (shop ?? Number.NaN),
-      };
-    },
-    'WIR-08': (i) => {
-      const fuse = fuseFor(i.of('I_cont'), i.of('wire_ampacity'));
-      return {
-        I_fuse: fuse ?? Number.NaN,
-        ok: wire.fuseMargin.of({ I_amp: i.of('wire_ampacity'), I_f: fuse ?? Number.NaN }) >= 1,
-      };
-    },
-    'WIR-10': (i) => {
-      const n_cell = i.of('cells');
-      const cell = cellChemistry('lipo');
-      const R_s = pack.packResistance.of({ n_cell, R_cell: i.of('R_cell') });
-      const series = (U_cell: number) => pack.packVoltage.of({ n_cell, U_cell });
-      const I_bat = i.of('I');
-      return {
-        U_full: series(cell.full.value),
-        U_nom: series(cell.nominal.value),
-        U_min: series(cell.empty.value),
-        sag: sag.sag.of({ I_bat, R_s }),
-        U_load: sag.loadedVoltage.of({ U_oc: series(cell.full.value), I_bat, R_s }),
-        I_max: pack.packCurrent.of({ c_rate: i.of('C_rating'), Q: i.of('capacity'), t_h: 3600 }),
-        P_loss: sag.resistiveLoss.of({ I_bat, R_s }),
-        E: pack.packEnergy.of({ U_oc: series(cell.nominal.value), Q: i.of('capacity') }),
-      };
-    },
-    'WIR-11': (i) => {
-      const E_k = kineticEnergy.of({ J: i.of('J'), omega: i.of('w') });
-      const eta = i.of('eta');
-      const U_0 = i.of('V0');
-      return {
-        E: E_k,
-        V_bus: sag.busVoltageAfterBraking.of({ U_0, eta, E_k, C: i.of('C') }),
-        C_needed_30V: sag.busCapacitance.of({ eta, E_k, U_lim: i.of('V_lim'), U_0 }),
-      };
-    },
-    'WIR-12': (i) => {
-      const rho = wire.copperResistivity.of({
-        rho_20,
-        alpha_20: copper.alpha20.value,
-        theta: i.of('T'),
-        theta_20: copper.reference.value,
-      });
-      const R_s = wire.leadResistance.of({ rho, l: i.of('L'), A_w: area(i.of('AWG')) });
-      return {
-        dV: sag.sag.of({ I_bat: i.of('I'), R_s }),
-        P: sag.resistiveLoss.of({ I_bat: i.of('I'), R_s }),
-      };
-    },
-  });
-});
 
 describe('the wire tables', () => {
   it('holds the ampacities of the sources of WIR-07, gauge by gauge', () => {
@@ -138,15 +33,3 @@ describe('the wire tables', () => {
     expect(fuseFor(24.1, 39)).toBeUndefined();
   });
 });
-
-/** Current that brings copper from 25 °C to its melting point in t s without heat flow: ∫ c γ / ρ(θ) dθ = (I/A)² t, by the midpoint rule. */
-function adiabaticCurrent(A_w: number, t: number): number {
-  const steps = 2000;
-  const step = (1083 - 25) / steps;
-  let sum = 0;
-  for (let k = 0; k < steps; k += 1) {
-    const rho = 1.7241e-8 * (1 + 0.00393 * (25 + (k + 0.5) * step - 20));
-    sum += ((385 * 8960) / rho) * step;
-  }
-  return A_w * Math.sqrt(sum / t);
-}

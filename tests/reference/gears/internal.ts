@@ -5,21 +5,19 @@ import { internalReferenceCentreDistance, internalShiftDifference } from '@/lib/
 import { assemblyQuotient, coaxialDifference } from '@/lib/calc/gears/planetary/arrangement';
 import * as ratios from '@/lib/calc/gears/planetary/ratios';
 import { involute } from '@/lib/calc/numeric/involute';
-import { input, inputs } from './cases';
-import type { Work } from './geometry';
+import type { Works } from '../case';
 import { trimming, workInternalPair } from './internal-pair';
 
-export const internalAndPlanetary: Readonly<Record<string, Work>> = {
-  'geo-06-internal-pair': () => {
-    const id = 'geo-06-internal-pair';
+export const internalAndPlanetary: Works = {
+  'geo-06-internal-pair': (i) => {
     const pair = workInternalPair({
-      m_n: input(id, 'm'),
-      alpha_n: input(id, 'alpha'),
+      m_n: i.of('m'),
+      alpha_n: i.of('alpha'),
       beta: 0,
-      z_1: input(id, 'z1'),
-      z_2: input(id, 'z2'),
-      x_1: input(id, 'x1'),
-      x_2: input(id, 'x2'),
+      z_1: i.of('z1'),
+      z_2: i.of('z2'),
+      x_1: i.of('x1'),
+      x_2: i.of('x2'),
     });
     return {
       inv_aw: involute(pair.alpha_wt),
@@ -40,16 +38,15 @@ export const internalAndPlanetary: Readonly<Record<string, Work>> = {
       df2: pair.d_f2,
     };
   },
-  'geo-07-internal-inverse': () => {
-    const id = 'geo-07-internal-inverse';
+  'geo-07-internal-inverse': (i) => {
     const g = {
-      m_n: input(id, 'm'),
-      alpha_n: input(id, 'alpha'),
-      alpha_t: input(id, 'alpha'),
+      m_n: i.of('m'),
+      alpha_n: i.of('alpha'),
+      alpha_t: i.of('alpha'),
       beta: 0,
-      z_1: input(id, 'z1'),
-      z_2: input(id, 'z2'),
-      a: input(id, 'a'),
+      z_1: i.of('z1'),
+      z_2: i.of('z2'),
+      a: i.of('a'),
     };
     const a_d = internalReferenceCentreDistance.of(g);
     const alpha_wt = workingAngleFromCentreDistance.of({ ...g, a_d });
@@ -59,14 +56,13 @@ export const internalAndPlanetary: Readonly<Record<string, Work>> = {
       diff_x: internalShiftDifference.of({ ...g, alpha_wt }),
     };
   },
-  'geo-17-internal-trimming': () => {
-    const id = 'geo-17-internal-trimming';
+  'geo-17-internal-trimming': (i) => {
     // The pinion cutter has the addendum 1.25 m that cuts the ring's full root.
     const free = (z_1: number, z_2: number) =>
       trimming(
         workInternalPair({
           m_n: 1,
-          alpha_n: input(id, 'alpha'),
+          alpha_n: i.of('alpha'),
           beta: 0,
           z_1,
           z_2,
@@ -77,26 +73,24 @@ export const internalAndPlanetary: Readonly<Record<string, Work>> = {
       );
     // From the first ring whose tip lies outside its base circle; a smaller one has no involute there.
     return {
-      z2_min: inputs(id, 'z0').map((z_0) => {
+      z2_min: i.list('z0').map((z_0) => {
         for (let z_2 = Math.max(34, z_0 + 1); z_2 < z_0 + 60; z_2++) if (free(z_0, z_2) >= 0) return z_2;
         return Number.NaN;
       }),
     };
   },
-  'geo-18-internal-involute-interference': () => {
-    const id = 'geo-18-internal-involute-interference';
-    const z_1 = input(id, 'z1');
-    const z_2 = input(id, 'z2');
-    const pair = workInternalPair({ m_n: 1, alpha_n: input(id, 'alpha'), beta: 0, z_1, z_2, x_1: 0, x_2: 0 });
+  'geo-18-internal-involute-interference': (i) => {
+    const z_1 = i.of('z1');
+    const z_2 = i.of('z2');
+    const pair = workInternalPair({ m_n: 1, alpha_n: i.of('alpha'), beta: 0, z_1, z_2, x_1: 0, x_2: 0 });
     return {
       ratio: z_1 / z_2,
       limit: z_1 / z_2 - fouling.involuteInterferenceMargin.of(pair),
       da2_min: fouling.ringTipLimit.of(pair),
     };
   },
-  'geo-25-planetary-ratios': () => {
-    const id = 'geo-25-planetary-ratios';
-    const g = { z_s: input(id, 'zs'), z_p: input(id, 'zp'), z_r: input(id, 'zr'), N: input(id, 'N') };
+  'geo-25-planetary-ratios': (i) => {
+    const g = { z_s: i.of('zs'), z_p: i.of('zp'), z_r: i.of('zr'), N: i.of('N') };
     return {
       ratio_ring_fixed: ratios.planetaryRatioRingFixed.of(g),
       ratio_sun_fixed: ratios.planetaryRatioSunFixed.of(g),

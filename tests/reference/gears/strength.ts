@@ -9,8 +9,8 @@ import * as lewis from '@/lib/calc/gears/strength/lewis';
 import * as root from '@/lib/calc/gears/strength/root-stress';
 import { toothForm } from '../../calc/gears/form-factor-chain';
 import { loadLine, parabolaPoint, type Rack } from '../../calc/gears/rack-generated-tooth';
-import { input, inputs, toSI } from './cases';
-import type { Work } from './geometry';
+import type { Works } from '../case';
+import { toSI } from '../units';
 
 const degree = Math.PI / 180;
 const inch = 0.0254;
@@ -49,12 +49,11 @@ function bendingFactor(rack: Rack, mate: number): number {
   return agma.agmaBendingFactor.of({ Y, K_f, m_N: 1 });
 }
 
-export const strength: Readonly<Record<string, Work>> = {
-  'str-01-lewis-table-shigley': () => {
-    const id = 'str-01-lewis-table-shigley';
-    const alpha = input(id, 'phi');
+export const strength: Works = {
+  'str-01-lewis-table-shigley': (i) => {
+    const alpha = i.of('phi');
     return {
-      Y: inputs(id, 'N').map((z) => {
+      Y: i.list('N').map((z) => {
         const rack = { z, x: 0, alpha, dedendum: 1.157, tipRounding: 0.3 };
         const { height } = loadLine(rack, z / 2 + 1);
         const point = parabolaPoint(rack, height);
@@ -62,57 +61,53 @@ export const strength: Readonly<Record<string, Work>> = {
       }),
     };
   },
-  'str-03-lewis-closed': () => ({
-    Y20: inputs('str-03-lewis-closed', 'z').map((z) => lewis.lewisFormFactorClosed.of({ z })),
+  'str-03-lewis-closed': (i) => ({
+    Y20: i.list('z').map((z) => lewis.lewisFormFactorClosed.of({ z })),
   }),
-  'str-04-lewis-shigley-14-1': () => {
-    const id = 'str-04-lewis-shigley-14-1';
-    const m = 1 / input(id, 'P');
-    const omega = input(id, 'n');
-    const d = referenceDiameter.of({ z: input(id, 'N'), m_n: m, beta: 0 });
+  'str-04-lewis-shigley-14-1': (i) => {
+    const m = 1 / i.of('P');
+    const omega = i.of('n');
+    const d = referenceDiameter.of({ z: i.of('N'), m_n: m, beta: 0 });
     const v = force.pitchLineVelocity.of({ omega, d });
     const K_v = lewis.barthVelocityFactor.of({ v_ref: 1200 * footPerMinute, v });
-    const sigma_all = input(id, 'S') / input(id, 'nd');
-    const Wt = lewis.lewisForce.of({ b: input(id, 'F'), m, Y: input(id, 'Y'), sigma_all, K_v });
+    const sigma_all = i.of('S') / i.of('nd');
+    const Wt = lewis.lewisForce.of({ b: i.of('F'), m, Y: i.of('Y'), sigma_all, K_v });
     return { d, V: v, Kv: K_v, Wt, hp: force.shaftPower.of({ T: (Wt * d) / 2, omega }) };
   },
-  'str-05-lewis-shigley-14-2': () => {
-    const id = 'str-05-lewis-shigley-14-2';
-    const m = 1 / input(id, 'P');
-    const x_L = lewis.lewisOffset.of({ Y: input(id, 'Y'), m });
+  'str-05-lewis-shigley-14-2': (i) => {
+    const m = 1 / i.of('P');
+    const x_L = lewis.lewisOffset.of({ Y: i.of('Y'), m });
     const l = 2.25 * m;
     const t = lewis.lewisRootThickness.of({ l, x_L });
-    const d_e = lewis.equivalentRootDiameter.of({ b: input(id, 'F'), t });
+    const d_e = lewis.equivalentRootDiameter.of({ b: i.of('F'), t });
     const k_b = lewis.sizeFactor.of({ d_e, d_0: 0.3 * inch });
     return { x: x_L, l, t, de: d_e, kb: k_b, rf_over_t: (0.3 * m) / t };
   },
-  'str-06-contact-shigley-14-3': () => {
-    const id = 'str-06-contact-shigley-14-3';
-    const phi = input(id, 'phi');
+  'str-06-contact-shigley-14-3': (i) => {
+    const phi = i.of('phi');
     const Z_E = flank.elasticityFactor.of({
-      E_1: input(id, 'EP'),
-      nu_1: input(id, 'nuP'),
-      E_2: input(id, 'EG'),
-      nu_2: input(id, 'nuG'),
+      E_1: i.of('EP'),
+      nu_1: i.of('nuP'),
+      E_2: i.of('EG'),
+      nu_2: i.of('nuG'),
     });
-    const r_1 = (input(id, 'dP') / 2) * Math.sin(phi);
-    const r_2 = (input(id, 'dG') / 2) * Math.sin(phi);
-    const F_n = input(id, 'Kv') * force.normalForce.of({ F_t: input(id, 'Wt'), alpha_n: phi, beta: 0 });
+    const r_1 = (i.of('dP') / 2) * Math.sin(phi);
+    const r_2 = (i.of('dG') / 2) * Math.sin(phi);
+    const F_n = i.of('Kv') * force.normalForce.of({ F_t: i.of('Wt'), alpha_n: phi, beta: 0 });
     return {
       Cp: Z_E,
       r1: r_1,
       r2: r_2,
-      sigma_C: flank.cylinderPressure.of({ Z_E, F_n, b: input(id, 'F'), r_1, r_2 }),
+      sigma_C: flank.cylinderPressure.of({ Z_E, F_n, b: i.of('F'), r_1, r_2 }),
     };
   },
-  'str-07-agma-spur-shigley-14-4': () => {
-    const id = 'str-07-agma-spur-shigley-14-4';
-    const [m, b, omega] = [1 / input(id, 'P'), input(id, 'F'), input(id, 'n')];
-    const [z_1, z_2] = [input(id, 'NP'), input(id, 'NG')];
+  'str-07-agma-spur-shigley-14-4': (i) => {
+    const [m, b, omega] = [1 / i.of('P'), i.of('F'), i.of('n')];
+    const [z_1, z_2] = [i.of('NP'), i.of('NG')];
     const d = referenceDiameter.of({ z: z_1, m_n: m, beta: 0 });
     const v = force.pitchLineVelocity.of({ omega, d });
-    const F_t = force.tangentialForce.of({ T: input(id, 'H') / omega, d });
-    const B_v = agma.agmaDynamicExponent.of({ Q_v: input(id, 'Qv') });
+    const F_t = force.tangentialForce.of({ T: i.of('H') / omega, d });
+    const B_v = agma.agmaDynamicExponent.of({ Q_v: i.of('Qv') });
     const K_v = agma.agmaDynamicFactor.of({ B_v, v, v_0: footPerMinute });
     const C_pf = agma.agmaProportionFactor.of({ b, d_P: d, l_0: inch });
     const C_ma = agma.agmaAlignmentFactor.of({ b, l_0: inch });
@@ -133,8 +128,8 @@ export const strength: Readonly<Record<string, Work>> = {
       };
     };
     // The example: pinion 240 HB, gear 200 HB, 10⁸ turns of the pinion, reliability 0.90.
-    const pinion = work(input(id, 'Y1'), input(id, 'JP'), 240, 1e8);
-    const gear = work(input(id, 'Y2'), input(id, 'JG'), 200, (1e8 * z_1) / z_2);
+    const pinion = work(i.of('Y1'), i.of('JP'), 240, 1e8);
+    const gear = work(i.of('Y2'), i.of('JG'), 200, (1e8 * z_1) / z_2);
     return {
       V: v,
       Wt: F_t,
@@ -153,104 +148,97 @@ export const strength: Readonly<Record<string, Work>> = {
       sigma_cG: gear.sigma_C,
     };
   },
-  'str-09-mott-9': () => {
-    const id = 'str-09-mott-9';
+  'str-09-mott-9': (i) => {
     const g = {
-      F_t: input(id, 'Wt'),
-      K_o: input(id, 'KoK'),
-      K_v: input(id, 'Kv'),
+      F_t: i.of('Wt'),
+      K_o: i.of('KoK'),
+      K_v: i.of('Kv'),
       K_s: 1,
-      b: input(id, 'F'),
-      m: 1 / input(id, 'Pd'),
-      K_m: input(id, 'Km'),
+      b: i.of('F'),
+      m: 1 / i.of('Pd'),
+      K_m: i.of('Km'),
       K_B: 1,
     };
     return {
-      st_P: agma.agmaBendingStress.of({ ...g, J: input(id, 'JP') }),
-      st_G: agma.agmaBendingStress.of({ ...g, J: input(id, 'JG') }),
+      st_P: agma.agmaBendingStress.of({ ...g, J: i.of('JP') }),
+      st_G: agma.agmaBendingStress.of({ ...g, J: i.of('JG') }),
       sc: agma.agmaContactStress.of({
         ...g,
         C_p: steelCoefficient,
         C_f: 1,
-        d_P: input(id, 'D'),
-        I: input(id, 'I'),
+        d_P: i.of('D'),
+        I: i.of('I'),
       }),
     };
   },
-  'str-11-YFa-table': () => ({
-    YFa: inputs('str-11-YFa-table', 'z').map((z) => tipForm(z, 0).Y_Fa),
+  'str-11-YFa-table': (i) => ({
+    YFa: i.list('z').map((z) => tipForm(z, 0).Y_Fa),
   }),
-  'str-12-YSa-table': () => ({
-    YSa: inputs('str-12-YSa-table', 'z').map((z) => tipForm(z, 0).Y_Sa),
+  'str-12-YSa-table': (i) => ({
+    YSa: i.list('z').map((z) => tipForm(z, 0).Y_Sa),
   }),
-  'str-13-contact-pu-10-1': () => {
-    const id = 'str-13-contact-pu-10-1';
-    const T1 = input(id, 'P') / input(id, 'n');
+  'str-13-contact-pu-10-1': (i) => {
+    const T1 = i.of('P') / i.of('n');
     return {
       T1,
       d1t: flank.pinionDiameterForFlank.of({
-        K_H: input(id, 'KT'),
+        K_H: i.of('KT'),
         // The book goes on with its rounded torque, and its 2.32 stands for the cube root of 2 Z_H².
         T_1: 99.48,
         Z_H: Math.sqrt(2.32 ** 3 / 2),
-        phi_d: input(id, 'phi_d'),
-        u: input(id, 'u'),
-        Z_E: input(id, 'zE'),
+        phi_d: i.of('phi_d'),
+        u: i.of('u'),
+        Z_E: i.of('zE'),
         Z_eps: 1,
         Z_beta: 1,
-        sigma_HP: input(id, 'sH'),
+        sigma_HP: i.of('sH'),
       }),
     };
   },
-  'str-15-contact-pu-10-2': () => {
-    const id = 'str-15-contact-pu-10-2';
+  'str-15-contact-pu-10-2': (i) => {
     return {
-      ZH: zone(input(id, 'beta')),
+      ZH: zone(i.of('beta')),
       d1t: flank.pinionDiameterForFlank.of({
-        K_H: input(id, 'KT'),
-        T_1: input(id, 'T1'),
-        phi_d: input(id, 'phi_d'),
-        u: input(id, 'u'),
+        K_H: i.of('KT'),
+        T_1: i.of('T1'),
+        phi_d: i.of('phi_d'),
+        u: i.of('u'),
         // The book goes on with its reading of the chart.
         Z_H: 2.433,
-        Z_E: input(id, 'zE'),
-        Z_eps: flank.flankContactRatioFactor.of({ eps_alpha: input(id, 'ea'), eps_beta: 1 }),
+        Z_E: i.of('zE'),
+        Z_eps: flank.flankContactRatioFactor.of({ eps_alpha: i.of('ea'), eps_beta: 1 }),
         Z_beta: 1,
-        sigma_HP: input(id, 'sH'),
+        sigma_HP: i.of('sH'),
       }),
     };
   },
-  'str-16-ZE-table': () => {
-    const id = 'str-16-ZE-table';
-    const nu = input(id, 'nu');
-    const E2 = inputs(id, 'E2');
+  'str-16-ZE-table': (i) => {
+    const nu = i.of('nu');
+    const E2 = i.list('E2');
     return {
-      ZE: inputs(id, 'E1').map((E_1, i) =>
-        flank.elasticityFactor.of({ E_1, nu_1: nu, E_2: E2[i] ?? 0, nu_2: nu }),
-      ),
+      ZE: i
+        .list('E1')
+        .map((E_1, k) => flank.elasticityFactor.of({ E_1, nu_1: nu, E_2: E2[k] ?? 0, nu_2: nu })),
     };
   },
-  'str-18-ZH': () => ({ ZH: inputs('str-18-ZH', 'beta').map(zone) }),
-  'str-19-agma-J-17-52': () => {
-    const id = 'str-19-agma-J-17-52';
+  'str-18-ZH': (i) => ({ ZH: i.list('beta').map(zone) }),
+  'str-19-agma-J-17-52': (i) => {
     const rack = {
       // Teeth thinned by 0.024 for backlash: the tool is fed in by so much deeper.
       x: -0.024 / (2 * Math.tan(20 * degree)),
       alpha: 20 * degree,
-      dedendum: input(id, 'hf'),
-      tipRounding: input(id, 'rho'),
+      dedendum: i.of('hf'),
+      tipRounding: i.of('rho'),
     };
-    const [z_1, z_2] = [input(id, 'NP'), input(id, 'NG')];
+    const [z_1, z_2] = [i.of('NP'), i.of('NG')];
     return { JP: bendingFactor({ ...rack, z: z_1 }, z_2), JG: bendingFactor({ ...rack, z: z_2 }, z_1) };
   },
-  'str-21-I-factor': () => {
-    const id = 'str-21-I-factor';
-    const alpha_t = input(id, 'phi');
-    return { I: inputs(id, 'mG').map((u) => agma.agmaPittingFactor.of({ alpha_t, m_N: 1, u })) };
+  'str-21-I-factor': (i) => {
+    const alpha_t = i.of('phi');
+    return { I: i.list('mG').map((u) => agma.agmaPittingFactor.of({ alpha_t, m_N: 1, u })) };
   },
-  'str-22-Yeps-Zeps': () => {
-    const id = 'str-22-Yeps-Zeps';
-    const [eps_alpha, eps_beta, beta] = [input(id, 'ea'), input(id, 'eb'), input(id, 'beta')];
+  'str-22-Yeps-Zeps': (i) => {
+    const [eps_alpha, eps_beta, beta] = [i.of('ea'), i.of('eb'), i.of('beta')];
     return {
       // The case gives the virtual contact ratio itself.
       Y_eps: root.rootContactRatioFactor.of({ eps_alphan: virtualContactRatio.of({ eps_alpha, beta_b: 0 }) }),
@@ -260,10 +248,9 @@ export const strength: Readonly<Record<string, Work>> = {
       Z_beta_DIN: flank.flankHelixFactor.of({ beta }),
     };
   },
-  'str-23-YF-jgma-chart': () => {
-    const id = 'str-23-YF-jgma-chart';
-    const x = inputs(id, 'x');
-    return { YF: inputs(id, 'z').map((z, i) => tipForm(z, x[i] ?? 0).Y_Fa) };
+  'str-23-YF-jgma-chart': (i) => {
+    const x = i.list('x');
+    return { YF: i.list('z').map((z, k) => tipForm(z, x[k] ?? 0).Y_Fa) };
   },
 };
 

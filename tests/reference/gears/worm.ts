@@ -1,29 +1,26 @@
 /** The worm cases, worked with the library. */
 import * as friction from '@/lib/calc/gears/worm/efficiency';
 import * as shape from '@/lib/calc/gears/worm/geometry';
-import { input, inputs } from './cases';
-import type { Work } from './geometry';
+import type { Works } from '../case';
 
-export const worm: Readonly<Record<string, Work>> = {
-  'wrm-01-efficiency-table': () => {
-    const id = 'wrm-01-efficiency-table';
-    const rho_z = friction.wormFrictionAngle.of({ mu: input(id, 'f'), alpha_n: input(id, 'phi_n') });
+export const worm: Works = {
+  'wrm-01-efficiency-table': (i) => {
+    const rho_z = friction.wormFrictionAngle.of({ mu: i.of('f'), alpha_n: i.of('phi_n') });
     return {
-      eta: inputs(id, 'lambda').map((gamma_m) => friction.wormEfficiency.of({ gamma_m, rho_z })),
+      eta: i.list('lambda').map((gamma_m) => friction.wormEfficiency.of({ gamma_m, rho_z })),
     };
   },
-  'wrm-02-forces': () => {
-    const id = 'wrm-02-forces';
-    const m_x = 1 / input(id, 'P');
-    const d_m1 = input(id, 'd1');
-    const omega_1 = input(id, 'n');
-    const alpha_n = input(id, 'phi_n');
-    const mu = input(id, 'f');
-    const d_m2 = shape.wormWheelDiameter.of({ z_2: input(id, 'z2'), m_x, x_2: 0 });
-    const gamma_m = shape.leadAngle.of({ z_1: input(id, 'z1'), m_x, d_m1 });
+  'wrm-02-forces': (i) => {
+    const m_x = 1 / i.of('P');
+    const d_m1 = i.of('d1');
+    const omega_1 = i.of('n');
+    const alpha_n = i.of('phi_n');
+    const mu = i.of('f');
+    const d_m2 = shape.wormWheelDiameter.of({ z_2: i.of('z2'), m_x, x_2: 0 });
+    const gamma_m = shape.leadAngle.of({ z_1: i.of('z1'), m_x, d_m1 });
     const rho_z = friction.wormFrictionAngle.of({ mu, alpha_n });
     // The example gives the worm's power: its tangential force, and from it the axial one that makes it.
-    const F_t1 = (2 * input(id, 'H')) / omega_1 / d_m1;
+    const F_t1 = (2 * i.of('H')) / omega_1 / d_m1;
     const F_x1 = F_t1 / friction.wormTangentialForce.of({ F_x1: 1, gamma_m, rho_z });
     return {
       px: Math.PI * m_x,
