@@ -1,9 +1,11 @@
 // Every formula of the fasteners shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { caseFormulas } from './case';
 import * as group from './group';
 import * as joint from './joint';
 import * as preload from './preload';
 import { bossPullOut, lowPullOut, warmPullOut } from './print';
+import { stressFormulas } from './stress';
 import * as thread from './thread';
 
 export const fastenersFormulas: readonly AnyFormula[] = [
@@ -41,4 +43,6 @@ export const fastenersFormulas: readonly AnyFormula[] = [
   lowPullOut,
   warmPullOut,
   bossPullOut,
+  ...stressFormulas,
+  ...caseFormulas,
 ];

@@ -1,0 +1,86 @@
+// Screws of a gear case: what the reaction torque and the teeth’s separating force ask of each.
+import { formula } from '../formula';
+
+/** Force (N) across each of n screws on a circle of radius r (m) that together hold a torque once the joint has slipped. */
+export const shearOfTorque = formula({
+  key: 'fasteners.shearOfTorque',
+  symbol: 'F_s',
+  name: 'Shear force on a screw from a torque',
+  unit: 'N',
+  given: { T_react: 'N m', n: '1', r: 'm' },
+  text: 'T_react / (n * r)',
+  source: 'Elastic group of fasteners on one circle; Shigley ch. 8',
+  validity: 'Equal screws, equal clearance: with large holes fewer of them bear.',
+  of: (g) => g.T_react / (g.n * g.r),
+});
+
+/** Force (N) that must press each screw’s joint for friction alone to hold a torque. */
+export const preloadForTorque = formula({
+  key: 'fasteners.preloadForTorque',
+  symbol: 'F_need',
+  name: 'Clamping force that holds a torque by friction',
+  unit: 'N',
+  given: { T_react: 'N m', mu: '1', n: '1', r: 'm' },
+  text: 'T_react / (mu * n * r)',
+  source: 'Dry friction on the circle of the screws',
+  domain: { mu: [0.05, 0.6] },
+  of: (g) => g.T_react / (g.mu * g.n * g.r),
+});
+
+/** Force (N) with which a mesh pushes its two shafts apart, across and along: what the case holds together. */
+export const meshForce = formula({
+  key: 'fasteners.meshForce',
+  symbol: 'F_mesh',
+  name: 'Force between the shafts of a mesh',
+  unit: 'N',
+  given: { F_t: 'N', F_r: 'N' },
+  text: 'sqrt(F_t^2 + F_r^2)',
+  source: 'Statics; tangential and radial force square to each other',
+  of: (g) => Math.hypot(g.F_t, g.F_r),
+});
+
+/** Pull (N) on the most loaded of n screws on a circle of radius r (m) when a pull F (N) acts e (m) off its middle. */
+export const pullOnCircle = formula({
+  key: 'fasteners.pullOnCircle',
+  symbol: 'F_t',
+  name: 'Pull on the most loaded screw of a circle',
+  unit: 'N',
+  given: { F: 'N', n: '1', e: 'm', r: 'm' },
+  text: 'F / n * (1 + 2 * e / r)',
+  source: 'Elastic group of fasteners: rigid flange, sum of squares n r²/2 about a diameter',
+  validity: 'Three screws or more on one circle, one of them on the line from the middle to the pull.',
+  of: (g) => (g.F / g.n) * (1 + (2 * g.e) / g.r),
+});
+
+/** Preload (N) at an end of its scatter; s_a is 0.7 and 1.3 for a torque wrench on friction not measured. */
+export const scatteredPreload = formula({
+  key: 'fasteners.scatteredPreload',
+  symbol: 'F_end',
+  name: 'Preload at the end of its scatter',
+  unit: 'N',
+  given: { s_a: '1', F_i: 'N' },
+  text: 's_a * F_i',
+  source: 'Shigley ch. 8: preload by torque scatters by about 30 % either way (from memory)',
+  of: (g) => g.s_a * g.F_i,
+});
+
+/** The lesser of two forces (N): where a joint gives first. */
+export const lesserForce = formula({
+  key: 'fasteners.lesserForce',
+  symbol: 'F_min',
+  name: 'Where the joint gives first',
+  unit: 'N',
+  given: { F_one: 'N', F_other: 'N' },
+  text: 'min(F_one, F_other)',
+  source: 'The weaker of the two',
+  of: (g) => Math.min(g.F_one, g.F_other),
+});
+
+export const caseFormulas = [
+  shearOfTorque,
+  preloadForTorque,
+  meshForce,
+  pullOnCircle,
+  scatteredPreload,
+  lesserForce,
+] as const;
