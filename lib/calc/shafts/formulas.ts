@@ -2,19 +2,24 @@
 import type { AnyFormula } from '../formula';
 import { cantileverDeflection, cantileverSlope, centreDeflection, centreSlope } from './beam/cases';
 import * as load from './beam/load';
+import { planesFormulas } from './beam/planes';
+import { stationFormulas } from './beam/stations';
 import * as criteria from './fatigue/criteria';
 import * as endurance from './fatigue/endurance';
+import { leastDiameterFormulas } from './fatigue/least-diameter';
 import * as notch from './fatigue/notch';
-import * as friction from './hubs/friction';
-import * as positive from './hubs/positive';
+import { hubsFormulas } from './hubs/formulas';
 import * as stiffness from './stiffness';
 import * as stress from './stress';
+import { giveFormulas } from './whirl/give';
+import { whirlFormulas } from './whirl/speed';
 
 export const shaftsFormulas: readonly AnyFormula[] = [
   stress.resultantMoment,
   stress.bendingStress,
   stress.torsionStress,
   stress.thrustStress,
+  stress.momentWithThrust,
   stress.equivalentStress,
   stress.yieldFactor,
   stress.leastDiameterStatic,
@@ -26,15 +31,18 @@ export const shaftsFormulas: readonly AnyFormula[] = [
   criteria.firstPeakFactor,
   criteria.reversedStress,
   criteria.leastDiameterFatigue,
+  ...leastDiameterFormulas,
   endurance.strengthOfHardness,
   endurance.specimenEndurance,
   endurance.surfaceFactor,
   endurance.sizeFactor,
   endurance.scatterFactor,
   endurance.enduranceLimit,
+  endurance.strengthKept,
   endurance.lifeIntercept,
   endurance.lifeExponent,
   endurance.cyclesToFailure,
+  endurance.finiteLifeStrength,
   notch.shoulderBendingBlunt,
   notch.shoulderBendingSharp,
   notch.shoulderTorsion,
@@ -45,9 +53,13 @@ export const shaftsFormulas: readonly AnyFormula[] = [
   notch.fatigueNotchFactor,
   stiffness.areaMoment,
   stiffness.shearModulus,
+  stiffness.massPerLength,
+  stiffness.shaftMass,
   stiffness.twist,
   stiffness.torsionalStiffness,
   stiffness.criticalSpeed,
+  ...giveFormulas,
+  ...whirlFormulas,
   cantileverDeflection,
   cantileverSlope,
   centreDeflection,
@@ -60,17 +72,7 @@ export const shaftsFormulas: readonly AnyFormula[] = [
   load.freeSlope,
   load.deflection,
   load.slope,
-  positive.keyShearTorque,
-  positive.keyPressureTorque,
-  positive.keyPressure,
-  positive.flatWidth,
-  positive.flatTorque,
-  positive.splineTorque,
-  friction.setScrewTorque,
-  friction.clampHubTorque,
-  friction.pressFitPressure,
-  friction.hubHoopStress,
-  friction.hubEquivalentStress,
-  friction.pressFitTorque,
-  friction.pressFitForce,
+  ...planesFormulas,
+  ...stationFormulas,
+  ...hubsFormulas,
 ];

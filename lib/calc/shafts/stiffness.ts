@@ -15,6 +15,31 @@ export const areaMoment = formula({
   of: (g) => (Math.PI / 64) * (g.d ** 4 - g.d_i ** 4),
 });
 
+/** Mass of a round shaft per length, kg/m. */
+export const massPerLength = formula({
+  key: 'shafts.massPerLength',
+  symbol: 'm_l',
+  name: 'Mass of a shaft per length',
+  unit: 'kg/m',
+  given: { rho: 'kg/m^3', d: 'm', d_i: 'm' },
+  text: 'pi / 4 * rho * (d^2 - d_i^2)',
+  source: 'Geometry',
+  domain: { d: [5, 10], d_i: [0, 4] },
+  of: (g) => (Math.PI / 4) * g.rho * (g.d ** 2 - g.d_i ** 2),
+});
+
+/** Mass of a length of shaft, kg. */
+export const shaftMass = formula({
+  key: 'shafts.shaftMass',
+  symbol: 'm',
+  name: 'Mass of a shaft',
+  unit: 'kg',
+  given: { m_l: 'kg/m', l: 'm' },
+  text: 'm_l * l',
+  source: 'Definition',
+  of: (g) => g.m_l * g.l,
+});
+
 /** Twist of one step of a round shaft, rad; steps in a row add. */
 export const twist = formula({
   key: 'shafts.twist',

@@ -51,6 +51,19 @@ export const thrustStress = formula({
   of: (g) => (4 * g.F_a) / (Math.PI * g.d ** 2),
 });
 
+/** Bending moment that stresses the surface as much as a moment and a thrust together, N m. */
+export const momentWithThrust = formula({
+  key: 'shafts.momentWithThrust',
+  symbol: 'M_b',
+  name: 'Bending moment with the thrust counted in',
+  unit: 'N m',
+  given: { M_b: 'N m', F_a: 'N', d: 'm' },
+  text: 'M_b + abs(F_a) * d / 8',
+  source: 'Derived: 4 F/(π d²) = 32 (F d/8)/(π d³)',
+  validity: 'Solid round shaft. The thrust is counted where the moment is, whichever way it runs.',
+  of: (g) => g.M_b + (Math.abs(g.F_a) * g.d) / 8,
+});
+
 /** Stress that strains a ductile material as much as normal and shear stress together, Pa. */
 export const equivalentStress = formula({
   key: 'shafts.equivalentStress',

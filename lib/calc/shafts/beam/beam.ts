@@ -1,4 +1,5 @@
 // A beam of one section on two supports under any number of forces and couples, between or beyond them.
+import { bracketedRoot } from '../../numeric/root';
 import {
   bendingMoment,
   deflection,
@@ -82,6 +83,49 @@ export function greatestMoment(beam: Beam): { readonly x: number; readonly M: nu
       if (Math.abs(M) > Math.abs(greatest.M)) greatest = { x, M };
     }
   return greatest;
+}
+
+/** Place and size of the greatest deflection between `from` and `to`, either sign. */
+export function greatestDeflection(
+  beam: Beam,
+  from: number,
+  to: number,
+): { readonly x: number; readonly y: number } {
+  // The slope rises or falls between places where the moment changes sign, so that it has one root there at most.
+  const bends = turnsBetween(beam, from, to);
+  const level = rootsBetween(bends, (x) => slopeAt(beam, x));
+  const x = greatestOf([...bends, ...level], (place) => deflectionAt(beam, place));
+  return { x, y: deflectionAt(beam, x) };
+}
+
+/** Place and size of the greatest slope between `from` and `to`, either sign: where no moment bends, or at an end. */
+export function greatestSlope(
+  beam: Beam,
+  from: number,
+  to: number,
+): { readonly x: number; readonly theta: number } {
+  const x = greatestOf(turnsBetween(beam, from, to), (place) => slopeAt(beam, place));
+  return { x, theta: slopeAt(beam, x) };
+}
+
+/** Ends, supports, loads and places without moment between `from` and `to`, in order. */
+function turnsBetween(beam: Beam, from: number, to: number): number[] {
+  const all = [from, to, beam.x_A, beam.x_B, ...beam.loads.map((l) => l.a)];
+  const places = all.filter((x) => x >= from && x <= to).sort((a, b) => a - b);
+  const straight = rootsBetween(places, (x, side) => momentAt(beam, x, side));
+  return [...places, ...straight].sort((a, b) => a - b);
+}
+
+/** Roots of `f` between neighbouring places; `f` is even between them and has one root there at most. */
+function rootsBetween(places: readonly number[], f: (x: number, side: 'left' | 'right') => number): number[] {
+  return places.slice(1).flatMap((right, i) => {
+    const left = places[i] ?? right;
+    return bracketedRoot((x) => f(x, x === right ? 'left' : 'right'), left, right) ?? [];
+  });
+}
+
+function greatestOf(places: readonly number[], f: (x: number) => number): number {
+  return places.reduce((best, x) => (Math.abs(f(x)) > Math.abs(f(best)) ? x : best));
 }
 
 function on(beam: Beam, load: BeamLoad) {

@@ -58,11 +58,12 @@ export const sizeFactor = formula({
   name: 'Size factor',
   unit: '1',
   given: { d: 'm', d_1: 'm' },
-  text: 'd <= 51 * d_1 ? 1.24 * (d / d_1)^(-0.107) : 1.51 * (d / d_1)^(-0.157)',
+  text: 'd <= 51 * d_1 ? 1.24 * max(d / d_1, 2.79)^(-0.107) : 1.51 * (d / d_1)^(-0.157)',
   source: `${shigley}, eq. 6-20; d_1 = 1 mm`,
-  validity: 'Turning shafts of 2.79 mm to 254 mm.',
-  domain: { d: [0.003, 0.25], d_1: [0.001, 0.00100001] },
-  of: (g) => (g.d <= 51 * g.d_1 ? 1.24 * (g.d / g.d_1) ** -0.107 : 1.51 * (g.d / g.d_1) ** -0.157),
+  validity: 'Turning shafts up to 254 mm; below 2.79 mm, where the fit begins, its value there is kept.',
+  domain: { d: [0.001, 0.25], d_1: [0.001, 0.00100001] },
+  of: (g) =>
+    g.d <= 51 * g.d_1 ? 1.24 * Math.max(g.d / g.d_1, 2.79) ** -0.107 : 1.51 * (g.d / g.d_1) ** -0.157,
 });
 
 /** Factor for reliability; z_a the standard normal deviate of it. */
@@ -88,6 +89,20 @@ export const enduranceLimit = formula({
   text: 'k_a * k_b * k_c * k_d * k_e * S_e0',
   source: `${shigley}, eq. 6-18 (Marin)`,
   of: (g) => g.k_a * g.k_b * g.k_c * g.k_d * g.k_e * g.S_e0,
+});
+
+/** Share of its strength that steel keeps at 1000 cycles; S_1 = 1 kpsi. */
+export const strengthKept = formula({
+  key: 'shafts.strengthKept',
+  symbol: 'f_k',
+  name: 'Share of strength kept at 1000 cycles',
+  unit: '1',
+  given: { S_ut: 'Pa', S_1: 'Pa' },
+  text: 'min(0.9, 1.06 - 2.8e-3 * (S_ut / S_1) + 6.9e-6 * (S_ut / S_1)^2)',
+  source: `${shigley}, 11th ed., eq. 6-11 (from memory); S_1 = 1 kpsi`,
+  validity: 'Steel up to 200 kpsi (1380 MPa); 0.9 below 70 kpsi.',
+  domain: { S_ut: [50, 200], S_1: [0.999, 1.001] },
+  of: (g) => Math.min(0.9, 1.06 - 2.8e-3 * (g.S_ut / g.S_1) + 6.9e-6 * (g.S_ut / g.S_1) ** 2),
 });
 
 /** Stress that the finite-life line has at one cycle, Pa; f_k share of strength kept at 1000 cycles. */
@@ -126,4 +141,18 @@ export const cyclesToFailure = formula({
   validity: 'Between 1000 and a million cycles; steel.',
   domain: { sigma_rev: [4, 6], a_N: [10, 12], b_N: [-0.2, -0.06] },
   of: (g) => (g.sigma_rev / g.a_N) ** (1 / g.b_N),
+});
+
+/** Fully reversed stress that lasts N cycles, Pa: the finite-life line, held at 1000 cycles and at the endurance limit. */
+export const finiteLifeStrength = formula({
+  key: 'shafts.finiteLifeStrength',
+  symbol: 'S_f',
+  name: 'Fatigue strength for a number of cycles',
+  unit: 'Pa',
+  given: { a_N: 'Pa', b_N: '1', N: '1', N_low: '1', N_high: '1' },
+  text: 'a_N * min(max(N, N_low), N_high)^b_N',
+  source: `${shigley}, eq. 6-13; N_low = 1000, N_high = 1 000 000`,
+  validity: 'Steel.',
+  domain: { N: [1, 1e8], N_low: [999, 1001], N_high: [999999, 1000001], b_N: [-0.2, -0.06] },
+  of: (g) => g.a_N * Math.min(Math.max(g.N, g.N_low), g.N_high) ** g.b_N,
 });

@@ -1,0 +1,59 @@
+/** Least diameters and finite life: each put back into the criterion it was solved from. */
+import fc from 'fast-check';
+import { expect, it } from 'vitest';
+import * as criteria from '@/lib/calc/shafts/fatigue/criteria';
+import * as endurance from '@/lib/calc/shafts/fatigue/endurance';
+import { leastDiameterElliptic, leastDiameterGoodman } from '@/lib/calc/shafts/fatigue/least-diameter';
+import * as stress from '@/lib/calc/shafts/stress';
+
+const range = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const { kilopoundPerSquareInch: kpsi, millimetre } = endurance.fitUnits;
+
+it('keeps just the factor it was asked for with the size factor of the diameter found (seed 7)', () => {
+  fc.assert(
+    fc.property(range(0.05, 80), range(0.05, 80), range(1, 3), (M, T, n) => {
+      const k = { K_f: 1.7, K_fs: 1.4 };
+      const s = { S_e1: 2.1e8, S_ut: 7e8, S_y: 4.4e8 };
+      const loads = { M_a: M, T_a: T / 2, M_m: M / 5, T_m: T / 2 };
+      for (const [least, line] of [
+        [leastDiameterGoodman, criteria.goodmanFactor],
+        [leastDiameterElliptic, criteria.ellipticFactor],
+      ] as const) {
+        const d = least.of({ n, ...k, ...s, ...loads, d_1: millimetre });
+        const S_e = s.S_e1 * endurance.sizeFactor.of({ d, d_1: millimetre });
+        const sigma_a = criteria.notchedStress.of({ ...k, M_b: loads.M_a, T: loads.T_a, d });
+        const sigma_m = criteria.notchedStress.of({ ...k, M_b: loads.M_m, T: loads.T_m, d });
+        expect(line.of({ ...s, S_e, sigma_a, sigma_m }) / n).toBeCloseTo(1, 9);
+      }
+    }),
+    { seed: 7 },
+  );
+});
+
+it('keeps the size factor where its fit begins, so that thin pins gain no strength from being thin', () => {
+  const size = (d: number) => endurance.sizeFactor.of({ d: d * millimetre, d_1: millimetre });
+  expect(size(1)).toBe(size(2.79));
+  expect(size(2.8)).toBeLessThan(size(2.79));
+  expect(size(7.62)).toBeCloseTo(1, 2); // the fit is 1 at 0.3 in, Shigley eq. 6-20
+});
+
+it('lasts as long as its own finite-life line says, held at a thousand cycles and at the endurance limit', () => {
+  const S_ut = 100 * kpsi;
+  const S_e = 0.4 * S_ut;
+  const f_k = endurance.strengthKept.of({ S_ut, S_1: kpsi });
+  const a_N = endurance.lifeIntercept.of({ f_k, S_ut, S_e });
+  const b_N = endurance.lifeExponent.of({ f_k, S_ut, S_e });
+  const held = { a_N, b_N, N_low: 1e3, N_high: 1e6 };
+  const at = (N: number) => endurance.finiteLifeStrength.of({ ...held, N });
+  expect(at(1e6) / S_e).toBeCloseTo(1, 9);
+  expect(at(1e9)).toBe(at(1e6));
+  expect(at(1e3) / (f_k * S_ut)).toBeCloseTo(1, 9);
+  expect(at(1)).toBe(at(1e3));
+  expect(endurance.cyclesToFailure.of({ sigma_rev: at(5e4), a_N, b_N }) / 5e4).toBeCloseTo(1, 9);
+});
+
+it('stretches under moment and thrust as both stresses added', () => {
+  const [M_b, F_a, d] = [4, -300, 8e-3];
+  const both = stress.bendingStress.of({ M_b: stress.momentWithThrust.of({ M_b, F_a, d }), d });
+  expect(both).toBeCloseTo(stress.bendingStress.of({ M_b, d }) + stress.thrustStress.of({ F_a: 300, d }), 3);
+});
