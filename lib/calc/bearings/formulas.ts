@@ -1,30 +1,37 @@
 // Every formula of the bearings shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import * as bush from './bush';
 import { meanOfTwoLoads, oscillationSpeed } from './duty';
-import {
-  lifeTime,
-  ratingLife,
-  reliabilityFactor,
-  reliableLife,
-  requiredRating,
-  weibullRating,
-  weibullReliability,
-} from './life';
-import { equivalentLoad, greatestThrust, staticFactor, staticLoad, thrustRatio } from './load';
+import * as life from './life';
+import * as load from './load';
+import * as seat from './seat';
+import * as swing from './swing';
 
 export const bearingsFormulas: readonly AnyFormula[] = [
-  thrustRatio,
-  equivalentLoad,
-  staticLoad,
-  staticFactor,
-  greatestThrust,
+  load.thrustRatio,
+  load.thrustFactor,
+  load.equivalentLoad,
+  load.staticLoad,
+  load.staticFactor,
+  load.greatestThrust,
   meanOfTwoLoads,
   oscillationSpeed,
-  ratingLife,
-  lifeTime,
-  requiredRating,
-  reliabilityFactor,
-  reliableLife,
-  weibullRating,
-  weibullReliability,
+  life.lifeTurns,
+  life.ratingLife,
+  life.lifeTime,
+  life.loadForLife,
+  life.requiredRating,
+  life.reliabilityFactor,
+  life.reliableLife,
+  life.weibullRating,
+  life.weibullReliability,
+  swing.ballCount,
+  swing.ballRatio,
+  swing.leastSwing,
+  seat.seatPressure,
+  seat.seatGap,
+  bush.bushPressure,
+  bush.bushSpeed,
+  bush.pressureSpeed,
+  bush.bushLoad,
 ];

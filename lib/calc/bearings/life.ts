@@ -41,6 +41,32 @@ export const requiredRating = formula({
   of: (g) => g.P * Math.cbrt((g.omega * g.t_L) / (2 * Math.PI * 1e6)),
 });
 
+/** Steady load under which a bearing of rating C lasts N revolutions, N: the life a duty asks for, as a load. */
+export const loadForLife = formula({
+  key: 'bearings.loadForLife',
+  symbol: 'P_N',
+  name: 'Load that lasts a number of revolutions',
+  unit: 'N',
+  given: { C: 'N', N: '1' },
+  text: 'C * cbrt(1e6 / N)',
+  source: 'ISO 281:2007, 5.3, inverted (from memory)',
+  validity: 'Ball bearings, load at most C/2.',
+  domain: { N: [1e4, 1e9] },
+  of: (g) => g.C * Math.cbrt(1e6 / g.N),
+});
+
+/** Revolutions of a bearing over a life: so many a move. */
+export const lifeTurns = formula({
+  key: 'bearings.lifeTurns',
+  symbol: 'N',
+  name: 'Revolutions over the life',
+  unit: '1',
+  given: { theta: 'rad', N_m: '1' },
+  text: 'theta * N_m / (2 * pi)',
+  source: 'Kinematics; theta is the way of the shaft in one move',
+  of: (g) => (g.theta * g.N_m) / (2 * Math.PI),
+});
+
 /** Factor on life for a reliability R other than 90 %. */
 export const reliabilityFactor = formula({
   key: 'bearings.reliabilityFactor',

@@ -79,20 +79,44 @@ export interface ThrustFactors {
   readonly Y: number;
 }
 
+/** e or Y at a thrust ratio x_a between two rows of its table. */
+export const thrustFactor = formula({
+  key: 'bearings.thrustFactor',
+  symbol: 'Y_x',
+  name: 'Thrust factor between two rows',
+  unit: '1',
+  given: { Y_1: '1', Y_2: '1', x_1: '1', x_2: '1', x_a: '1' },
+  text: 'Y_1 + (x_a - x_1) / (x_2 - x_1) * (Y_2 - Y_1)',
+  source: 'ISO 281:2007, Table 3, note on interpolation (from memory)',
+  domain: { x_1: [0.1, 1], x_2: [2, 3], x_a: [1, 2] },
+  of: (g) => g.Y_1 + ((g.x_a - g.x_1) / (g.x_2 - g.x_1)) * (g.Y_2 - g.Y_1),
+});
+
 /**
- * e and Y for a thrust ratio x_a, by straight lines between `rows` (rising in ratio). Below the first row its values
- * hold, as makers use it; `undefined` above the last, where the table says nothing.
- * Source: ISO 281:2007, Table 3, note on interpolation (from memory).
+ * The rows of a table between which a thrust ratio x_a lies. Below the first row that row alone (`before` missing), as
+ * makers use it; `undefined` above the last, where the table says nothing.
  */
-export function thrustFactors(rows: readonly ThrustRow[], x_a: number): ThrustFactors | undefined {
-  let below: ThrustRow | undefined;
-  for (const row of rows) {
-    if (x_a <= row.ratio) {
-      if (below === undefined) return { e_a: row.e, Y: row.Y };
-      const share = (x_a - below.ratio) / (row.ratio - below.ratio);
-      return { e_a: below.e + share * (row.e - below.e), Y: below.Y + share * (row.Y - below.Y) };
-    }
-    below = row;
+export function thrustRows(
+  rows: readonly ThrustRow[],
+  x_a: number,
+): { readonly before: ThrustRow | undefined; readonly after: ThrustRow } | undefined {
+  let before: ThrustRow | undefined;
+  for (const after of rows) {
+    if (x_a <= after.ratio) return { before, after };
+    before = after;
   }
   return undefined;
+}
+
+/** e and Y for a thrust ratio x_a, by straight lines between `rows` (rising in ratio); `undefined` above the last. */
+export function thrustFactors(rows: readonly ThrustRow[], x_a: number): ThrustFactors | undefined {
+  const found = thrustRows(rows, x_a);
+  if (found === undefined) return undefined;
+  const { before, after } = found;
+  if (before === undefined) return { e_a: after.e, Y: after.Y };
+  const at = { x_1: before.ratio, x_2: after.ratio, x_a };
+  return {
+    e_a: thrustFactor.of({ ...at, Y_1: before.e, Y_2: after.e }),
+    Y: thrustFactor.of({ ...at, Y_1: before.Y, Y_2: after.Y }),
+  };
 }

@@ -3,11 +3,25 @@ import { formula } from '../../formula';
 
 const lame = 'Lamé, thick-walled cylinders; Shigley ch. 3, press and shrink fits (from memory)';
 
-/** Torque at which a hub slips under a set screw, N m; F_h its holding force with a cup point, k_pt factor of its point. */
+/** Holding force of n set screws together, N; F_1 of one, the first counts whole, each further one with a share s_2. */
+export const setScrewForce = formula({
+  key: 'shafts.setScrewForce',
+  symbol: 'F_h',
+  name: 'Holding force of set screws',
+  unit: 'N',
+  given: { F_1: 'N', s_2: '1', n: '1' },
+  text: 'F_1 * (1 + s_2 * (n - 1))',
+  source:
+    'Makers’ texts (from memory): a second screw opposite the first adds about 30 %, one beside it more',
+  domain: { n: [1, 4], s_2: [0.3, 1] },
+  of: (g) => g.F_1 * (1 + g.s_2 * (g.n - 1)),
+});
+
+/** Torque at which a hub slips under set screws, N m; F_h their holding force with a cup point, k_pt factor of their point. */
 export const setScrewTorque = formula({
   key: 'shafts.setScrewTorque',
   symbol: 'T_set',
-  name: 'Torque that a set screw holds',
+  name: 'Torque that set screws hold',
   unit: 'N m',
   given: { k_pt: '1', F_h: 'N', d: 'm' },
   text: 'k_pt * F_h * d / 2',
