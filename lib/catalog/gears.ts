@@ -14,6 +14,12 @@ export const basicRack = {
   filletRadius: { value: 0.38, source: 'ISO 53:1998, basic rack A (from memory)' },
 } as const satisfies Record<string, Cited>;
 
+/** Root fillet of a ring over the module where its tool or its drawing is not known. */
+export const ringFillet = {
+  value: 0.15,
+  source: 'ISO 6336-3:2006 and DIN 3990-3:1987, internal gears cut by an unknown tool (from memory)',
+} as const satisfies Cited;
+
 const VDI = 'VDI 2736 Part 2:2014, VDI 2545 lineage (from memory)';
 const PRACTICE = 'Common practice, no source';
 

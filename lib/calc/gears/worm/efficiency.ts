@@ -23,6 +23,26 @@ export const wormFrictionAngle = formula({
   of: (g) => Math.atan(g.mu / Math.cos(g.alpha_n)),
 });
 
+/**
+ * Friction of a steel worm on a bronze wheel in oil, by sliding speed v_g (m/s); v_0 is one foot a minute, by which the
+ * line scales its speeds.
+ */
+export const wormFriction = formula({
+  key: 'gears.wormFriction',
+  symbol: 'mu',
+  name: 'Friction of a worm pair, steel on bronze in oil',
+  unit: '1',
+  given: { v_g: 'm/s', v_0: 'm/s' },
+  text: 'v_g / v_0 <= 10 ? 0.124 * exp(-0.074 * (v_g / v_0)^0.645) : 0.103 * exp(-0.11 * (v_g / v_0)^0.45) + 0.012',
+  source: `${SHIGLEY}; ANSI/AGMA 6034-B92`,
+  validity: 'Hardened, ground steel on bronze, oiled, v_g up to 15 m/s; 0.15 at rest.',
+  domain: { v_g: [0.01, 15], v_0: [0.005, 0.0051] },
+  of: (g) => {
+    const v = g.v_g / g.v_0;
+    return v <= 10 ? 0.124 * Math.exp(-0.074 * v ** 0.645) : 0.103 * Math.exp(-0.11 * v ** 0.45) + 0.012;
+  },
+});
+
 /** Efficiency of the teeth with the worm driving. */
 export const wormEfficiency = formula({
   key: 'gears.wormEfficiency',
@@ -108,6 +128,7 @@ export const wormRadialForce = formula({
 
 export const wormEfficiencyFormulas = [
   wormFrictionAngle,
+  wormFriction,
   wormEfficiency,
   wormBackEfficiency,
   selfLockingMargin,
