@@ -14,6 +14,8 @@ import { motor } from './elements/motor';
 import motorCases from './elements/motor.json';
 import { sensor } from './elements/sensor';
 import sensorCases from './elements/sensor.json';
+import { shaftLines } from './elements/shaft-lines';
+import shaftLineCases from './elements/shaft-lines.json';
 import { shafts } from './elements/shafts';
 import shaftCases from './elements/shafts.json';
 import { supply } from './elements/supply';
@@ -71,6 +73,7 @@ export const shelves: readonly Shelf[] = [
     },
   ),
   shelf('shafts and hubs', shaftCases, shafts),
+  shelf('shaft lines', shaftLineCases, shaftLines),
   shelf('bearings', bearingCases, bearings),
   shelf('screws and joints', fastenerCases, fasteners),
   shelf('fixture and statics', fixtureCases, fixture),

@@ -12,7 +12,6 @@ import { thrustTable } from '@/lib/catalog/bearings/factors';
 import { bearingSize, boreOfNumber, secondMaker } from '@/lib/catalog/bearings/sizes';
 import type { Inputs, Works } from '../case';
 import cases from './bearings.json';
-import cases from './bearings.json';
 
 /** F_a/C_0 of the rows in the editions before f_0 came in (ISO 281:1990, from memory). */
 export const olderColumn = [0.014, 0.028, 0.056, 0.084, 0.11, 0.17, 0.28, 0.42, 0.56];

@@ -22,13 +22,14 @@ describe('the tables of screws', () => {
   it('hold the limits of M6 in SCR-11, inside the nominal thread', () => {
     const inputs = cases['SCR-11'].inputs;
     const limits = threadLimits('M6');
+    const micrometres = (entry: (string | number)[]) => Math.round(Number(entry[0]) * 1e3);
     expect(limits).toEqual({
-      nutMinorMax: inputs.Kn_max[0],
-      nutPitchMax: inputs.En_max[0],
-      screwPitchMin: inputs.Es_min[0],
-      screwOuterMin: inputs.Ds_min[0],
+      nutMinorMax: micrometres(inputs.Kn_max),
+      nutPitchMax: micrometres(inputs.En_max),
+      screwPitchMin: micrometres(inputs.Es_min),
+      screwOuterMin: micrometres(inputs.Ds_min),
     });
-    const d_2 = thread.pitchDiameter.of({ d: 6, P: 1 });
+    const d_2 = thread.pitchDiameter.of({ d: 6000, P: 1000 });
     expect(limits?.screwPitchMin).toBeLessThan(d_2);
     expect(limits?.nutPitchMax).toBeGreaterThan(d_2);
   });

@@ -12,7 +12,7 @@ const stressArea = (d: number, P: number) =>
   thread.stressArea.of({ d_2: thread.pitchDiameter.of({ d, P }), d_3: thread.minorDiameter.of({ d, P }) });
 /** The limits of an M6 thread in metres. */
 const m6 = Object.fromEntries(
-  Object.entries(threadLimits('M6') ?? {}).map(([name, mm]) => [name, mm * 1e-3]),
+  Object.entries(threadLimits('M6') ?? {}).map(([name, micrometres]) => [name, micrometres * 1e-6]),
 );
 const mean = (list: readonly number[]) => list.reduce((a, b) => a + b, 0) / list.length;
 const at = (list: readonly number[], k: number) => list[k] ?? Number.NaN;
