@@ -50,6 +50,24 @@ export const loadSharingFactor = formula({
   of: (g) => 1 + 0.25 * Math.sqrt(g.N - 3),
 });
 
+/**
+ * Load sharing factor when no member is free to centre itself: one planet is taken to run idle, so the others carry its
+ * share. With two planets one carries all, which is the worst that can be.
+ */
+export const loadSharingStiff = formula({
+  key: 'gears.loadSharingStiff',
+  symbol: 'K_gamma',
+  name: 'Load sharing factor, no member floating',
+  unit: '1',
+  given: { K_f: '1', N: '1' },
+  text: 'K_f * N / (N - 1)',
+  source: 'Common practice, no source: one planet counts as not carrying',
+  validity:
+    'Two planets or more; K_f is the factor of the same set with a floating member, 1 for two planets.',
+  domain: { K_f: [1, 1.5], N: [2, 7] },
+  of: (g) => (g.K_f * g.N) / (g.N - 1),
+});
+
 /** Torque (N m) that the sun passes to the planet which carries most. */
 export const sunTorquePerPlanet = formula({
   key: 'gears.sunTorquePerPlanet',
@@ -94,6 +112,7 @@ export const planetaryTorqueFormulas = [
   ringTorque,
   carrierTorque,
   loadSharingFactor,
+  loadSharingStiff,
   sunTorquePerPlanet,
   planetPinForce,
   planetaryLoadCycles,

@@ -31,7 +31,7 @@ describe('the force of a belt', () => {
 
   // The handbook's own row for urethane belts with steel cords, per inch of width: 312, 930 and 1800 N.
   it.each([
-    ['t25', 312],
+    ['t2_5', 312],
     ['t5', 930],
     ['t10', 1800],
   ] as const)('of %s belts in two independent tables agrees within 3 %%', (key, perInch) => {

@@ -166,6 +166,13 @@ describe('the planets', () => {
     expect(Math.abs(torques.loadSharingFactor.of({ N }) - K_gamma)).toBeLessThan(0.011);
   });
 
+  it('of a stiff set carry as if one of them ran idle: a half on each of three, all on one of two', () => {
+    const share = (N: number) => torques.loadSharingStiff.of({ K_f: 1, N }) / N;
+    expect(share(2)).toBe(1);
+    expect(share(3)).toBeCloseTo(1 / 2, 12);
+    expect(share(4)).toBeCloseTo(1 / 3, 12);
+  });
+
   it('load a tooth of a sun with three planets nine times while the carrier of a 4:1 set turns once', () => {
     const t = 1;
     const omega_c = 2 * Math.PI;
