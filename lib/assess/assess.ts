@@ -2,12 +2,19 @@
 import type { Design } from '@/lib/design/document';
 import { readSI } from '@/lib/design/read';
 import { type Assessment, type Finding, type SectionKey, sectionLabels } from './assessment';
+import { MaterialBook } from './book';
 import { headlineOf, weakestOf } from './headline';
 import { methodVersion } from './method';
 import { rules } from './rules/registry';
 import type { Judged } from './rules/rule';
+import { bearingsSection } from './sections/bearings/bearings';
+import { caseSection } from './sections/case/case';
 import { dutySection } from './sections/duty';
+import { hubsSection } from './sections/hubs/hubs';
 import { powerSections } from './sections/power';
+import { shaftsSection } from './sections/shafts/shafts';
+import { stiffnessSection } from './sections/stiffness/stiffness';
+import { strikeSection } from './sections/strike/strike';
 import { trainSection } from './sections/train';
 import { Sheet } from './sheet';
 import type { Work } from './work';
@@ -20,9 +27,18 @@ import type { Work } from './work';
 export function assess(document: Design, options: { readonly sheet?: boolean } = {}): Assessment {
   const sheet = new Sheet(options.sheet ?? false);
   const design = readSI(document);
-  const work: Work = { document, design, sheet, figures: [], checks: [], curves: [] };
-  const train = trainSection(work, dutySection(work));
+  const book = new MaterialBook(design.coupons);
+  const work: Work = { document, design, sheet, book, figures: [], checks: [], curves: [] };
+  const duty = dutySection(work);
+  const train = trainSection(work, duty);
+  const reactions = shaftsSection(work, train);
+  hubsSection(work, train);
+  bearingsSection(work, duty, train, reactions);
+  const stiffness = stiffnessSection(work, train);
   const drive = powerSections(work, train);
+  caseSection(work, train, drive);
+  // The strike is judged against all that stands before it.
+  strikeSection(work, train, drive, stiffness);
   const weakest = weakestOf(work.checks);
   const judged: Judged = {
     document,

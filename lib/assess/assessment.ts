@@ -8,7 +8,13 @@ export const sectionLabels = {
   motor: 'Motor',
   drive: 'Drive',
   gears: 'Teeth',
+  shafts: 'Shafts',
+  hubs: 'Hubs',
+  bearings: 'Bearings',
+  case: 'Case and screws',
+  stiffness: 'Backlash and stiffness',
   output: 'Output',
+  strike: 'Strike',
   sensor: 'Sensor',
   loop: 'Loop',
   rig: 'Rig',
@@ -17,7 +23,7 @@ export type SectionKey = keyof typeof sectionLabels;
 
 /** How an element can fail; the word is shown beside its line on the ladder. */
 export const modeLabels = {
-  peak: 'peak',
+  peak: 'static',
   life: 'life',
   heat: 'heat',
   current: 'current',

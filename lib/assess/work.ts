@@ -1,10 +1,12 @@
 // What the sections share while a document is assessed, and the one way they add figures and checks.
 
+import type { MaterialKey } from '@/lib/catalog/materials/labels';
 import type { Design } from '@/lib/design/document';
 import type { DesignSI } from '@/lib/design/read';
 import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
 import type { Check, CheckStatus, Curve, Direction, Figure, Mode, SectionKey } from './assessment';
+import type { MaterialBook } from './book';
 import type { Sheet } from './sheet';
 
 /** The table that an assessment is worked on; each section reads the design and adds to the lists. */
@@ -12,9 +14,82 @@ export interface Work {
   readonly document: Design;
   readonly design: DesignSI;
   readonly sheet: Sheet;
+  readonly book: MaterialBook;
   readonly figures: Figure[];
   readonly checks: Check[];
   readonly curves: Curve[];
+}
+
+/** Forces of a mesh or belt on one member at the peak torque, N; shocks are not in them. */
+export interface MemberForces {
+  readonly tangential: Traced;
+  /** Along the line of centres: positive pushes the two axes apart, negative draws them together. */
+  readonly radial: Traced;
+  /** Along the member's own axis; 0 where the halves of a tooth balance. */
+  readonly axial: Traced;
+  /** Diameter of the circle at which the tangential and axial forces act, m. */
+  readonly diameter: Traced;
+  /** 1 where the contact lies on the side of the other axis, -1 beyond this member's own centre (pinion in a ring). */
+  readonly side: 1 | -1;
+}
+
+/** What one end of a stage carries: on the shaft before it (input) or behind it (output). */
+export interface MemberLoad {
+  /** Driving torque at peak and hold, friction towards the output included, N m. */
+  readonly torquePeak: Traced;
+  readonly torqueHold: Traced;
+  /** At the duty's output speed, rad/s. */
+  readonly speed: Traced;
+  /** Turns of this member for one turn of the output. */
+  readonly turns: Traced;
+  /** Material of the member where it meets its shaft; null when it is not entered. */
+  readonly material: MaterialKey | null;
+  /** The sentence says why they are not known. */
+  readonly forces: MemberForces | string;
+}
+
+/** One stage as shafts, hubs, bearings and stiffness see it. */
+export interface StageLoads {
+  /** Path of the stage. */
+  readonly at: string;
+  /** `Stage 3`, counted from the motor. */
+  readonly place: string;
+  readonly stage: DesignSI['train']['stages'][number];
+  /** Input speed over output speed, without sign. */
+  readonly ratio: Traced;
+  readonly efficiency: Traced | null;
+  /** Ratio of all stages after this one. */
+  readonly after: Traced;
+  readonly input: MemberLoad;
+  readonly output: MemberLoad;
+  /** Whether output and input turn opposite ways. */
+  readonly flips: boolean;
+  /** Whether the axes cross at a right angle (worm). */
+  readonly crossed: boolean;
+  /** Force on one planet's bearing at the peak, its speed on the pin and its turns for one turn of the output; null for other kinds. */
+  readonly planet: { readonly radial: Traced; readonly speed: Traced; readonly turns: Traced } | null;
+  /** Torsional stiffness of mesh or belt on the output member, N m/rad, or why it is not known. */
+  readonly meshStiffness: Traced | string;
+  /** Backlash of the stage at its own output member, rad: least, nominal, greatest; or why it is not known. */
+  readonly backlash: { readonly least: Traced; readonly nominal: Traced; readonly greatest: Traced } | string;
+}
+
+/** What a shaft hands to its bearings, at the peak torque without shocks, N. */
+export interface ShaftReactions {
+  /** Path of the shaft, e.g. `train.stages.k3f.shaft` or `train.motorShaft`. */
+  readonly at: string;
+  /** `Shaft behind stage 2`, `Motor shaft`. */
+  readonly place: string;
+  readonly shaft: DesignSI['train']['motorShaft'];
+  /** Radial force on each bearing, or why it is not known. */
+  readonly radialA: Traced | string;
+  readonly radialB: Traced | string;
+  /** Net thrust along the shaft, or why it is not known. */
+  readonly axial: Traced | string;
+  /** Speed of inner against outer ring at the duty's output speed, rad/s. */
+  readonly speed: Traced;
+  /** Turns for one turn of the output. */
+  readonly turns: Traced;
 }
 
 /** What the train section hands to those after it. All SI. */
@@ -32,6 +107,8 @@ export interface TrainWork {
   readonly motorSpeed: Traced;
   /** Inertia of arm, tip mass and load at the output, kg m². */
   readonly outputInertia: Traced;
+  /** What every stage asks of its shafts and hubs, in the order of the power flow. */
+  readonly stages: readonly StageLoads[];
 }
 
 /** Said wherever the motor is held to drive against a friction that is not known. */

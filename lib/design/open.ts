@@ -2,6 +2,7 @@
 import type { z } from 'zod';
 import { type Design, design, documentVersion } from './document';
 import { fieldAt } from './path';
+import { fromVersion1 } from './version-1';
 
 export interface Problem {
   /** Path of the field through ids where they are known; empty for the document as a whole. */
@@ -19,7 +20,7 @@ export type Opened =
  */
 const upgrades: Readonly<
   Record<number, (raw: Readonly<Record<string, unknown>>) => Record<string, unknown>>
-> = {};
+> = { 1: fromVersion1 };
 
 /** Any JSON value → a valid document of the present version, or the list of problems. */
 export function openDocument(raw: unknown): Opened {

@@ -1,25 +1,43 @@
 // Paths through ids: reading and replacing one value of a document, never by position.
 import { z } from 'zod';
-import { type Field, fieldOf, type LeafField } from '@/lib/quantity/field';
+import { type Field, fieldOf, type LeafField, shapesOf } from '@/lib/quantity/field';
 import { type Design, design } from './document';
-import type { FieldValue } from './walk';
 
-/** The schema node and its description at a path, whatever the document holds there; undefined for no such field. */
+/**
+ * The description at a path, whatever the document holds there; undefined for no such field. Where a part has several
+ * shapes, a name means the same field in each that has it.
+ */
 export function fieldAt(path: string): Field | undefined {
+  const schema = schemaAt(path);
+  return schema === undefined ? undefined : fieldOf(schema);
+}
+
+/** The schema node at a path. */
+export function schemaAt(path: string): z.core.$ZodType | undefined {
   let schema: z.core.$ZodType | undefined = design;
-  const keys = path.split('.');
-  for (let i = 0; i < keys.length && schema !== undefined; i++) {
+  for (const key of path.split('.')) {
     if (schema instanceof z.ZodArray) schema = schema.element;
-    else if (schema instanceof z.ZodObject) schema = ownShape(schema.shape, keys[i] ?? '');
+    else if (schema instanceof z.ZodObject) schema = ownShape(schema.shape, key);
+    else if (schema instanceof z.ZodDiscriminatedUnion) schema = inAnyShape(schema, key);
     else return undefined;
   }
-  return schema === undefined ? undefined : fieldOf(schema);
+  return schema;
+}
+
+function inAnyShape(union: z.core.$ZodType, key: string): z.core.$ZodType | undefined {
+  for (const { shape } of shapesOf(union)) {
+    const found = ownShape(shape, key);
+    if (found !== undefined) return found;
+  }
+  return undefined;
 }
 
 /** The description of a single field (not a part or list) at a path. */
 export function leafAt(path: string): LeafField | undefined {
   const field = fieldAt(path);
-  return field === undefined || field.kind === 'part' || field.kind === 'list' ? undefined : field;
+  if (field === undefined || field.kind === 'part' || field.kind === 'list' || field.kind === 'variants')
+    return undefined;
+  return field;
 }
 
 /** The value at a path, or undefined when a step of it does not exist. */
@@ -29,13 +47,13 @@ export function valueAt(document: Design, path: string): unknown {
   return here;
 }
 
-/** The document with one field replaced; the same document when the path does not exist. Nothing is mutated. */
-export function withValue(document: Design, path: string, value: FieldValue): Design {
+/** The document with the value at one path replaced; the same document when the path does not exist. Nothing is mutated. */
+export function withValue(document: Design, path: string, value: unknown): Design {
   // The path was checked to exist and the value to fit its schema by the caller (lib/design/edit).
   return replace(document, path.split('.'), value) as Design;
 }
 
-function replace(here: unknown, keys: readonly string[], value: FieldValue): unknown {
+function replace(here: unknown, keys: readonly string[], value: unknown): unknown {
   const [key, ...rest] = keys;
   if (key === undefined) return value;
   if (Array.isArray(here)) return here.map((item) => (item?.id === key ? replace(item, rest, value) : item));

@@ -1,6 +1,6 @@
 // A document read into SI for calculation: each number carries the path of the field it came from.
 import { z } from 'zod';
-import { fieldOf } from '@/lib/quantity/field';
+import { fieldOf, variantOf } from '@/lib/quantity/field';
 import type { Read } from '@/lib/quantity/traced';
 import { toSI } from '@/lib/quantity/units';
 import { type Design, design } from './document';
@@ -14,10 +14,12 @@ export function readSI(document: Design): DesignSI {
 }
 
 function visit(schema: z.core.$ZodType, value: unknown, path: string): unknown {
-  if (schema instanceof z.ZodObject && typeof value === 'object' && value !== null) {
+  if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
+    const object = schema instanceof z.ZodObject ? schema : variantOf(schema, Reflect.get(value, 'kind'));
+    if (object === undefined) return value;
     const read: Record<string, unknown> = {};
-    for (const key in schema.shape)
-      read[key] = visit(schema.shape[key], Reflect.get(value, key), path === '' ? key : `${path}.${key}`);
+    for (const key in object.shape)
+      read[key] = visit(object.shape[key], Reflect.get(value, key), path === '' ? key : `${path}.${key}`);
     return read;
   }
   if (schema instanceof z.ZodArray && Array.isArray(value)) {

@@ -1,6 +1,6 @@
 // Walking a document beside its schema: every field with its stable path, description, value and trail of labels.
 import { z } from 'zod';
-import { fieldOf, type LeafField } from '@/lib/quantity/field';
+import { fieldOf, type LeafField, variantOf } from '@/lib/quantity/field';
 import type { Design } from './document';
 import { partKeys, parts } from './document';
 
@@ -36,30 +36,42 @@ function visit(
 ): void {
   const field = fieldOf(schema);
   if (field === undefined) return;
-  if (field.kind === 'part' && schema instanceof z.ZodObject && isRecord(value)) {
-    const inner = [...trail, field.label];
-    for (const [key, child] of Object.entries(schema.shape))
-      visit(child, value[key], `${path}.${key}`, inner, found);
-  } else if (field.kind === 'list' && schema instanceof z.ZodArray && Array.isArray(value)) {
-    for (const [i, item] of value.entries()) visitItem(schema, field.item, item, i, path, trail, found);
-  } else if (field.kind !== 'part' && field.kind !== 'list' && isLeaf(value)) {
-    found.push({ path, field, value, trail });
-  }
+  if (field.kind === 'list') visitList(schema, field.item, value, path, [...trail, field.label], found);
+  else if (field.kind === 'part' || field.kind === 'variants')
+    visitFields(schema, value, path, [...trail, field.label], found);
+  else if (isLeaf(value)) found.push({ path, field, value, trail });
 }
 
-function visitItem(
-  schema: z.ZodArray,
-  item: string,
+/** The fields of a part, in the shape that its kind gives it. */
+function visitFields(
+  schema: z.core.$ZodType,
   value: unknown,
-  index: number,
   path: string,
   trail: readonly string[],
   found: FieldAt[],
 ): void {
-  if (!isRecord(value) || !(schema.element instanceof z.ZodObject)) return;
-  const inner = [...trail, `${item} ${index + 1}`];
-  for (const [key, child] of Object.entries(schema.element.shape))
-    visit(child, value[key], `${path}.${value.id}.${key}`, inner, found);
+  if (!isRecord(value)) return;
+  const object = schema instanceof z.ZodObject ? schema : variantOf(schema, value.kind);
+  if (object === undefined) return;
+  for (const [key, child] of Object.entries<z.core.$ZodType>(object.shape))
+    visit(child, value[key], `${path}.${key}`, trail, found);
+}
+
+function visitList(
+  schema: z.core.$ZodType,
+  item: string,
+  value: unknown,
+  path: string,
+  trail: readonly string[],
+  found: FieldAt[],
+): void {
+  if (!(schema instanceof z.ZodArray) || !Array.isArray(value)) return;
+  // An item is named by its place; the list's own label adds nothing to that.
+  const outer = trail.slice(0, -1);
+  value.forEach((one: unknown, i) => {
+    if (isRecord(one))
+      visitFields(schema.element, one, `${path}.${one.id}`, [...outer, `${item} ${i + 1}`], found);
+  });
 }
 
 function isRecord(value: unknown): value is Record<string, unknown> {

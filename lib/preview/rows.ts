@@ -43,7 +43,7 @@ export function rowsOf(content: DraftContent): PartRows[] {
 /** The edit that puts a new stage, alike the one before it, after that stage. */
 export function insertAfter(content: DraftContent, id: string): Edit {
   const taken = content.document.train.stages.map((s) => s.id);
-  return { do: 'insertStage', id: newStageId(taken), after: id, like: id };
+  return { do: 'insert', list: 'train.stages', id: newStageId(taken), after: id, like: id };
 }
 
 /** The text of every field, by path: what a form shows when it is opened. */

@@ -52,12 +52,23 @@ export interface ListField {
   readonly item: string;
   readonly min: number;
   readonly max: number;
+  readonly help: string;
+}
+
+/** A part that is one of several shapes, told apart by its `kind`. */
+export interface VariantsField {
+  readonly kind: 'variants';
+  readonly label: string;
+  readonly help: string;
+  /** Kind → what it is called. */
+  readonly options: Readonly<Record<string, string>>;
 }
 
 export type LeafField = QuantityField | ChoiceField | FlagField | TextField;
-export type Field = LeafField | PartField | ListField;
+export type Field = LeafField | PartField | ListField | VariantsField;
 
 const described = new WeakMap<z.core.$ZodType, Field>();
+const shapesByKind = new WeakMap<z.core.$ZodType, ReadonlyMap<string, z.ZodObject>>();
 
 /** The description of a schema node, or undefined for nodes that are not fields (ids, the version). */
 export function fieldOf(schema: z.core.$ZodType): Field | undefined {
@@ -204,12 +215,77 @@ export function part<const S extends z.core.$ZodLooseShape>(
   return describe(z.strictObject(shape), { kind: 'part', label: o.label, help: o.help ?? '' });
 }
 
+interface Variant<S extends z.core.$ZodLooseShape> {
+  readonly label: string;
+  readonly shape: S;
+}
+type Variants = Readonly<Record<string, Variant<z.core.$ZodLooseShape>>>;
+type VariantObject<V extends Variants, Common extends z.core.$ZodLooseShape> = {
+  [K in keyof V & string]: z.ZodObject<
+    Common & { readonly kind: z.ZodLiteral<K> } & V[K]['shape'],
+    z.core.$strict
+  >;
+}[keyof V & string];
+
+/**
+ * A part that is one of several shapes, told apart by `kind`. `common` are the fields that every shape has, before
+ * the kind's own. A field that two shapes share by name is the same field: a change of kind keeps its value.
+ */
+export function variants<
+  const V extends Variants,
+  const Common extends z.core.$ZodLooseShape = Record<never, never>,
+>(
+  o: { label: string; kindLabel: string; help?: string },
+  kinds: V,
+  common?: Common,
+): z.ZodDiscriminatedUnion<[VariantObject<V, Common>, ...VariantObject<V, Common>[]], 'kind'> {
+  const options = Object.fromEntries(Object.entries(kinds).map(([key, { label }]) => [key, label]));
+  const kindField: ChoiceField = {
+    kind: 'choice',
+    label: o.kindLabel,
+    options,
+    unknown: false,
+    help: '',
+  };
+  const sentence = choiceSentence(o.kindLabel, options);
+  const objects = new Map<string, z.ZodObject>();
+  for (const [key, { shape }] of Object.entries(kinds)) {
+    const kind = describe(z.literal(key, { error: sentence }), kindField);
+    const object = z.strictObject({ ...common, kind, ...shape });
+    objects.set(key, describe(object, { kind: 'part', label: o.label, help: o.help ?? '' }));
+  }
+  // The map was built key by key from `kinds`, but forgets which literal belongs to which shape.
+  const [first, ...rest] = [...objects.values()] as [z.ZodObject, ...z.ZodObject[]];
+  const union = z.discriminatedUnion('kind', [first, ...rest] as never, {
+    error: (issue) => (issue.code === 'invalid_union' ? sentence : undefined),
+  }) as unknown as z.ZodDiscriminatedUnion<[VariantObject<V, Common>, ...VariantObject<V, Common>[]], 'kind'>;
+  shapesByKind.set(union, objects);
+  return describe(union, { kind: 'variants', label: o.label, help: o.help ?? '', options });
+}
+
+/** The object schema of a variants schema that a value's `kind` chooses; undefined when it names none. */
+export function variantOf(schema: z.core.$ZodType, kind: unknown): z.ZodObject | undefined {
+  return typeof kind === 'string' ? shapesByKind.get(schema)?.get(kind) : undefined;
+}
+
+/** Every object schema of a variants schema. */
+export function shapesOf(schema: z.core.$ZodType): readonly z.ZodObject[] {
+  return [...(shapesByKind.get(schema)?.values() ?? [])];
+}
+
 /** A list of parts that carry an `id`; addressed by id, never by position. */
-export function list<S extends z.ZodObject>(
-  o: { label: string; item: string; min: number; max: number },
+export function list<S extends z.ZodObject | z.ZodDiscriminatedUnion>(
+  o: { label: string; item: string; min: number; max: number; help?: string },
   item: S,
 ): z.ZodArray<S> {
   const size = `${o.label}: from ${o.min} to ${o.max}.`;
   const schema = z.array(item).min(o.min, size).max(o.max, size);
-  return describe(schema, { kind: 'list', label: o.label, item: o.item, min: o.min, max: o.max });
+  return describe(schema, {
+    kind: 'list',
+    label: o.label,
+    item: o.item,
+    min: o.min,
+    max: o.max,
+    help: o.help ?? '',
+  });
 }

@@ -18,6 +18,7 @@ const turn = 2 * Math.PI;
 export const units = {
   '1': { print: '', typed: '', si: '1', factor: 1 },
   '%': { print: '%', typed: '', si: '1', factor: 0.01 },
+  um: { print: 'µm', typed: 'um', si: 'm', factor: 1e-6 },
   mm: { print: 'mm', typed: 'mm', si: 'm', factor: 1e-3 },
   m: { print: 'm', typed: 'm', si: 'm', factor: 1 },
   'mm^2': { print: 'mm²', typed: 'mm^2', si: 'm^2', factor: 1e-6 },
@@ -28,7 +29,9 @@ export const units = {
   'rpm/V': { print: 'rpm/V', typed: 'rpm/V', si: 'rad/(s V)', factor: turn / 60 },
   'N m': { print: 'N·m', typed: 'N m', si: 'N m', factor: 1 },
   'N m/A': { print: 'N·m/A', typed: 'N m/A', si: 'N m/A', factor: 1 },
+  'N m/rad': { print: 'N·m/rad', typed: 'N m/rad', si: 'N m/rad', factor: 1 },
   N: { print: 'N', typed: 'N', si: 'N', factor: 1 },
+  'N/mm': { print: 'N/mm', typed: 'N/mm', si: 'N/m', factor: 1e3 },
   MPa: { print: 'MPa', typed: 'MPa', si: 'Pa', factor: 1e6 },
   kg: { print: 'kg', typed: 'kg', si: 'kg', factor: 1 },
   'kg m^2': { print: 'kg·m²', typed: 'kg m^2', si: 'kg m^2', factor: 1 },

@@ -1,7 +1,8 @@
 // Walking the stages of a judged design: the stage, its place in words and its path.
 
 import { property } from '@/lib/catalog/materials/materials';
-import type { Gear, Stage } from '@/lib/design/parts/gears';
+import type { Gear } from '@/lib/design/parts/gears';
+import { isPair, type PairStage, type Stage } from '@/lib/design/parts/stage';
 import { type Side, sides, stagePath } from '../sections/gears/pair/stage';
 import type { Judged, RawFinding } from './rule';
 
@@ -12,7 +13,13 @@ export interface StageAt {
   readonly place: string;
 }
 
-export interface GearAt extends StageAt {
+export interface PairAt {
+  readonly stage: PairStage;
+  readonly at: string;
+  readonly place: string;
+}
+
+export interface GearAt extends PairAt {
   readonly gear: Gear;
   readonly side: Side;
   readonly gearAt: string;
@@ -30,10 +37,16 @@ export function eachStage({ document }: Judged, look: (s: StageAt) => RawFinding
   return found;
 }
 
-/** The findings of a rule that looks at one gear after the other. */
+/** The findings of a rule that looks at one pair of pinion and wheel after the other. */
+export function eachPair(judged: Judged, look: (s: PairAt) => RawFinding | null): RawFinding[] {
+  return eachStage(judged, ({ stage, ...rest }) => (isPair(stage) ? look({ ...rest, stage }) : null));
+}
+
+/** The findings of a rule that looks at one gear of a pair after the other. */
 export function eachGear({ document }: Judged, look: (g: GearAt) => RawFinding | null): RawFinding[] {
   const found: RawFinding[] = [];
   document.train.stages.forEach((stage, i) => {
+    if (!isPair(stage)) return;
     for (const side of sides) {
       const at = stagePath(stage.id);
       const place = `Stage ${i + 1}`;
@@ -53,6 +66,20 @@ export function eachGear({ document }: Judged, look: (g: GearAt) => RawFinding |
   return found;
 }
 
-export function isMetal(gear: Gear): boolean {
+/** The toothed members of a stage of any kind. */
+export function gearsOf(stage: Stage): readonly Pick<Gear, 'material'>[] {
+  switch (stage.kind) {
+    case 'planetary':
+      return [stage.sun, stage.planet, stage.ring];
+    case 'belt':
+      return [stage.driver, stage.driven];
+    case 'worm':
+      return [{ material: stage.wormMaterial }, stage.wheel];
+    default:
+      return [stage.pinion, stage.wheel];
+  }
+}
+
+export function isMetal(gear: Pick<Gear, 'material'>): boolean {
   return property(gear.material, 'yield') !== undefined;
 }

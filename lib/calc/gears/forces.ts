@@ -171,25 +171,6 @@ export const normalForce = formula({
   of: (g) => g.F_t / (Math.cos(g.alpha_n) * Math.cos(g.beta)),
 });
 
-/**
- * Dynamic factor of metal teeth well below resonance. K_1 (N/m) and K_2 stand for the gear quality and whether the teeth
- * are spur or helical (catalogue); v_0 is 100 m/s, by which the standard scales the speed.
- */
-export const dynamicFactor = formula({
-  key: 'gears.dynamicFactor',
-  symbol: 'K_v',
-  name: 'Dynamic factor',
-  unit: '1',
-  given: { K_1: 'N/m', K_A: '1', F_t: 'N', b: 'm', K_2: '1', z_1: '1', v: 'm/s', v_0: 'm/s', u: '1' },
-  text: '1 + (K_1 / (K_A * F_t / b) + K_2) * z_1 * v / v_0 * sqrt(u^2 / (1 + u^2))',
-  source: 'ISO 6336-1 and DIN 3990-1:1987, method C (from memory)',
-  validity: 'Metal gears, z_1 v/100 below about 10 m/s; K_A F_t/b taken as at least 100 N/mm.',
-  of: (g) =>
-    1 +
-    ((g.K_1 / ((g.K_A * g.F_t) / g.b) + g.K_2) * g.z_1 * g.v * Math.sqrt((g.u * g.u) / (1 + g.u * g.u))) /
-      g.v_0,
-});
-
 export const forceFormulas = [
   trainRatio,
   wheelSpeed,
@@ -204,5 +185,4 @@ export const forceFormulas = [
   axialForcePerHalf,
   netAxialForce,
   normalForce,
-  dynamicFactor,
 ] as const;

@@ -1,8 +1,10 @@
 // The gears shelf: every formula of this folder, in the order a hand calculation would use them.
 import type { AnyFormula } from '../formula';
 import { backlashAllowanceFormulas } from './backlash/allowances';
+import { backlashLimitFormulas } from './backlash/limits';
 import { meshBacklashFormulas } from './backlash/mesh';
 import { meshStiffnessFormulas } from './backlash/mesh-stiffness';
+import { setStiffnessFormulas } from './backlash/set-stiffness';
 import { trainBacklashFormulas } from './backlash/train';
 import { windUpFormulas } from './backlash/wind-up';
 import { beltGeometryFormulas } from './belt/geometry';
@@ -30,13 +32,19 @@ import { planetaryTorqueFormulas } from './planetary/torques';
 import { serviceStrengthFormulas } from './service/allowable';
 import { serviceDutyFormulas } from './service/duty';
 import { meshServiceFormulas } from './service/mesh';
+import { spectrumFormulas } from './service/spectrum';
 import { agmaFormulas } from './strength/agma';
 import { allowableFormulas } from './strength/allowable';
 import { flankPressureFormulas } from './strength/flank-pressure';
 import { formFactorFormulas } from './strength/form-factor';
 import { lewisFormulas } from './strength/lewis';
+import { loadFactorFormulas } from './strength/load-factors';
 import { plasticsFormulas } from './strength/plastics';
+import { rimFormulas } from './strength/rim';
 import { rootStressFormulas } from './strength/root-stress';
+import { slidingFormulas } from './strength/sliding';
+import { steelFlankFormulas } from './strength/steel-flank';
+import { steelRootFormulas } from './strength/steel-root';
 import { wormEfficiencyFormulas } from './worm/efficiency';
 import { wormGeometryFormulas } from './worm/geometry';
 import { wormStrengthFormulas } from './worm/strength';
@@ -53,7 +61,12 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...efficiencyFormulas,
   ...formFactorFormulas,
   ...rootStressFormulas,
+  ...rimFormulas,
   ...flankPressureFormulas,
+  ...slidingFormulas,
+  ...loadFactorFormulas,
+  ...steelRootFormulas,
+  ...steelFlankFormulas,
   ...plasticsFormulas,
   ...allowableFormulas,
   ...lewisFormulas,
@@ -61,6 +74,7 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...serviceDutyFormulas,
   ...meshServiceFormulas,
   ...serviceStrengthFormulas,
+  ...spectrumFormulas,
   ...internalPairFormulas,
   ...ringDiameterFormulas,
   ...internalContactFormulas,
@@ -80,6 +94,8 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...meshBacklashFormulas,
   ...backlashAllowanceFormulas,
   ...trainBacklashFormulas,
+  ...backlashLimitFormulas,
   ...meshStiffnessFormulas,
+  ...setStiffnessFormulas,
   ...windUpFormulas,
 ];

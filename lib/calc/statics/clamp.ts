@@ -117,3 +117,46 @@ export const screwClampForce = formula({
     ((g.d_2 / 2) * Math.tan(Math.atan(g.P / (Math.PI * g.d_2)) + Math.atan(g.mu / Math.cos(g.beta_f))) +
       g.mu * g.r_p),
 });
+
+/**
+ * Torque about a level output axis that tips a rig over its nearer edge, N m: weight and n clamps or bolts of F_c (N) each,
+ * all centred about the axis, b_f (m) from the axis to the edge.
+ */
+export const rigTippingTorque = formula({
+  key: 'statics.rigTippingTorque',
+  symbol: 'T_tip',
+  name: 'Torque that tips the rig over its edge',
+  unit: 'N m',
+  given: { m_rig: 'kg', g_n: 'm/s^2', n: '1', F_c: 'N', b_f: 'm' },
+  text: '(m_rig * g_n + n * F_c) * b_f',
+  source: statics,
+  validity: 'Weight and clamps spread evenly to both sides of the axis; stiff rig and bench.',
+  of: (g) => (g.m_rig * g.g_n + g.n * g.F_c) * g.b_f,
+});
+
+/** Force of each of n clamps or bolts that keeps a rig from tipping under a torque T_react (N m), N; none below zero. */
+export const clampForceAgainstTipping = formula({
+  key: 'statics.clampForceAgainstTipping',
+  symbol: 'F_need',
+  name: 'Clamp force that keeps the rig from tipping',
+  unit: 'N',
+  given: { T_react: 'N m', b_f: 'm', m_rig: 'kg', g_n: 'm/s^2', n: '1' },
+  text: '(T_react / b_f - m_rig * g_n) / n',
+  source: statics,
+  validity: 'As for the tipping torque.',
+  domain: { T_react: [500, 1000], b_f: [0.1, 1], m_rig: [1, 5], g_n: [9.80665, 9.80665] },
+  of: (g) => (g.T_react / g.b_f - g.m_rig * g.g_n) / g.n,
+});
+
+/** Force of each of n clamps or bolts whose friction holds a torque T_react (N m) about an upright axis, N. */
+export const clampForceAgainstTurning = formula({
+  key: 'statics.clampForceAgainstTurning',
+  symbol: 'F_need',
+  name: 'Clamp force that keeps the rig from turning',
+  unit: 'N',
+  given: { T_react: 'N m', n_f: '1', mu: '1', n: '1', r: 'm' },
+  text: 'T_react / (n_f * mu * n * r)',
+  source: 'Dry friction; n_f faces hold at each clamp',
+  domain: { mu: [0.05, 0.6], n_f: [1, 2] },
+  of: (g) => g.T_react / (g.n_f * g.mu * g.n * g.r),
+});

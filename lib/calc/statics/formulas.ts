@@ -3,10 +3,13 @@ import type { AnyFormula } from '../formula';
 import { armTorque, coupleForce, gravityTorque, reactionTorque, tipForce } from './arm';
 import {
   clampArmForce,
+  clampForceAgainstTipping,
+  clampForceAgainstTurning,
   clampTorque,
   criticalHeight,
   pushNormalForce,
   pushNormalOffset,
+  rigTippingTorque,
   screwClampForce,
   slidingForce,
   tippingForce,
@@ -28,4 +31,7 @@ export const staticsFormulas: readonly AnyFormula[] = [
   clampTorque,
   clampArmForce,
   screwClampForce,
+  rigTippingTorque,
+  clampForceAgainstTipping,
+  clampForceAgainstTurning,
 ];

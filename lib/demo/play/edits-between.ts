@@ -1,12 +1,14 @@
 // The edits that turn one document into another, as a person would type them.
 import type { Design } from '@/lib/design/document';
 import { applyEdit, type Edit } from '@/lib/design/edit';
+import { valueAt } from '@/lib/design/path';
+import { itemStarts, type ListPath } from '@/lib/design/starts';
 import { type FieldValue, fieldsOf } from '@/lib/design/walk';
 
-/** Stages first, then every field that differs. Both documents are valid; the edits are all taken. */
+/** Items of lists first, then every field that differs. Both documents are valid; the edits are all taken. */
 export function editsBetween(from: Design, to: Design): Edit[] {
-  const stages = stageEdits(from, to);
-  const staged = stages.reduce((content, edit) => applyEdit(content, edit).content, {
+  const items = listPaths.flatMap((list) => itemEdits(list, idsOf(from, list), idsOf(to, list)));
+  const staged = items.reduce((content, edit) => applyEdit(content, edit).content, {
     document: from,
     pending: {},
   });
@@ -14,23 +16,27 @@ export function editsBetween(from: Design, to: Design): Edit[] {
   const fields = fieldsOf(to)
     .filter((f) => before.get(f.path) !== f.value)
     .map((f): Edit => ({ do: 'set', path: f.path, text: typed(f.value) }));
-  return [...stages, ...fields];
+  return [...items, ...fields];
 }
 
-/** New stages in their order behind the old ones, then the old ones away; those that stay keep their place. */
-function stageEdits(from: Design, to: Design): Edit[] {
-  const had = from.train.stages.map((s) => s.id);
-  const wanted = to.train.stages.map((s) => s.id);
-  const like = had[0];
-  if (like === undefined) return [];
+// Object.keys forgets the literal keys.
+const listPaths = Object.keys(itemStarts) as ListPath[];
+
+function idsOf(document: Design, list: ListPath): string[] {
+  const items = valueAt(document, list);
+  return Array.isArray(items) ? items.map(({ id }) => id) : [];
+}
+
+/** New items in their order behind the old ones, then the old ones away; those that stay keep their place. */
+function itemEdits(list: ListPath, had: readonly string[], wanted: readonly string[]): Edit[] {
   const insert = wanted
     .filter((id) => !had.includes(id))
     .map((id): Edit => {
-      const at = wanted.indexOf(id);
-      return { do: 'insertStage', id, after: wanted[at - 1] ?? null, like };
+      const after = wanted[wanted.indexOf(id) - 1] ?? null;
+      return { do: 'insert', list, id, after, like: had[0] ?? null };
     });
-  const remove = had.filter((id) => !wanted.includes(id)).map((id): Edit => ({ do: 'removeStage', id }));
-  return [...insert, ...remove];
+  const gone = had.filter((id) => !wanted.includes(id));
+  return [...insert, ...gone.map((id): Edit => ({ do: 'remove', list, id }))];
 }
 
 function typed(value: FieldValue): string {

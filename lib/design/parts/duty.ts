@@ -1,6 +1,7 @@
 // What the actuator is asked to do: torque, speed, travel, how often, for how long, and what a break would do.
 import type { z } from 'zod';
 import { choice, flag, part, quantity, unknowable } from '@/lib/quantity/field';
+import { loads } from './loads';
 
 export const duty = part(
   { label: 'Duty', help: 'What the actuator must do at its output.' },
@@ -48,6 +49,7 @@ export const duty = part(
       max: 1e6,
       help: 'Hours of work on this duty. Used where the life in moves is empty.',
     }),
+    loads,
     ambient: quantity({ label: 'Ambient temperature', symbol: 'theta_amb', unit: 'degC', min: -30, max: 60 }),
     shockFactor: quantity({
       label: 'Shock factor',

@@ -1,6 +1,8 @@
 // What hangs on the output shaft.
 import type { z } from 'zod';
-import { choice, part, quantity, unknowable } from '@/lib/quantity/field';
+import { materialLabels } from '@/lib/catalog/materials/labels';
+import { choice, part, quantity, unknowable, unknowableChoice } from '@/lib/quantity/field';
+import { hub } from './hub';
 
 export const output = part(
   { label: 'Output', help: 'Arm and stops.' },
@@ -14,6 +16,16 @@ export const output = part(
       max: 5000,
       help: 'Leave empty for a uniform arm: half its length.',
     }),
+    armMaterial: unknowableChoice({ label: 'Material of the arm’s hub', options: materialLabels }),
+    armHub: hub('Hub of the arm'),
+    armStiffness: unknowable({
+      label: 'Torsional stiffness of the arm',
+      symbol: 'k_arm',
+      unit: 'N m/rad',
+      min: 0.1,
+      max: 1e6,
+      help: 'Torque at the hub for a turn seen at the load: the arm bent by its load, turned into an angle.',
+    }),
     stops: choice({
       label: 'Hard stops',
       options: { none: 'None', one: 'At one end', both: 'At both ends' },
@@ -24,6 +36,29 @@ export const output = part(
       unit: 'deg',
       min: 1,
       max: 36000,
+    }),
+    stopRadius: unknowable({
+      label: 'Stop meets the arm at a radius of',
+      symbol: 'r_stop',
+      unit: 'mm',
+      min: 2,
+      max: 5000,
+    }),
+    stopStiffness: unknowable({
+      label: 'Stiffness of the stop',
+      symbol: 'k_stop',
+      unit: 'N/mm',
+      min: 0.1,
+      max: 1e6,
+      help: 'Force over travel where the arm meets it. A bare metal stop is some 1000 N/mm and more.',
+    }),
+    bufferTravel: unknowable({
+      label: 'Travel of the buffer',
+      symbol: 's_buf',
+      unit: 'mm',
+      min: 0,
+      max: 500,
+      help: 'How far it gives before it is solid; 0 for a bare stop.',
     }),
   },
 );

@@ -6,7 +6,7 @@ import type { Design } from '../document';
  * command when the link is lost, settings never read back, a PLA wheel that creeps in a warm room.
  */
 export const turntable: Design = {
-  version: 1,
+  version: 2,
   duty: {
     peakTorque: 4,
     holdTorque: 1,
@@ -19,6 +19,7 @@ export const turntable: Design = {
     restTime: 6,
     lifeCycles: 50000,
     lifeHours: null,
+    loads: [],
     ambient: 23,
     shockFactor: 1.1,
     loadInertia: 0.95,
@@ -76,6 +77,7 @@ export const turntable: Design = {
   train: {
     enclosure: 'open',
     coolingArea: null,
+    motorShaft: { kind: 'unnamed' },
     stages: [
       {
         id: 'slew',
@@ -87,13 +89,37 @@ export const turntable: Design = {
         faceWidth: 14,
         centreDistance: 126.15,
         lubrication: 'grease',
-        axialBearing: 'unnamed',
-        pinion: { teeth: 18, shift: 0.2, material: 'petg_fdm', build: 'flat', solidFraction: 100 },
-        wheel: { teeth: 108, shift: -0.2, material: 'pla_fdm', build: 'flat', solidFraction: 60 },
+        pinion: { teeth: 18, shift: 0.2, material: 'petg_fdm', build: 'flat', solidFraction: 100, rim: null },
+        wheel: { teeth: 108, shift: -0.2, material: 'pla_fdm', build: 'flat', solidFraction: 60, rim: null },
+        centreTolerance: null,
+        thinning: null,
+        thinningTolerance: null,
+        inputHub: { kind: 'unnamed' },
+        outputHub: { kind: 'unnamed' },
+        shaft: { kind: 'unnamed' },
+        direction: null,
       },
     ],
   },
-  output: { armMass: 0, armCentre: null, stops: 'none', stopTravel: null },
+  case: {
+    material: null,
+    layers: null,
+    split: null,
+    caseScrews: { kind: 'unnamed' },
+    motorScrews: { kind: 'unnamed' },
+  },
+  output: {
+    armMass: 0,
+    armCentre: null,
+    stops: 'none',
+    stopTravel: null,
+    armMaterial: null,
+    armHub: { kind: 'unnamed' },
+    armStiffness: null,
+    stopRadius: null,
+    stopStiffness: null,
+    bufferTravel: null,
+  },
   sensor: {
     kind: 'encoder',
     travel: 360,
@@ -105,5 +131,18 @@ export const turntable: Design = {
     centring: 0,
   },
   loop: { rate: 200, kp: 12, ki: 2, kd: 0.4, deadBand: 0.15, commandBits: 12, latency: 8 },
-  rig: { held: 'clamps', holdTorque: 30, reach: 500, guard: false, stopButton: true },
+  rig: {
+    held: 'clamps',
+    holdTorque: 30,
+    clampCount: null,
+    clampForce: null,
+    friction: null,
+    clampRadius: null,
+    footing: null,
+    mass: null,
+    reach: 500,
+    guard: false,
+    stopButton: true,
+  },
+  coupons: [],
 };

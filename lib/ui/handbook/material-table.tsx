@@ -16,6 +16,7 @@ const bases: Readonly<Record<Basis, string>> = {
   mixed: 'adapted',
   memory: 'from memory',
   definition: 'definition',
+  tested: 'tested by the club',
 };
 
 /** Table of catalogue values; a row's address is `#row-<key>`. */

@@ -1,6 +1,6 @@
 // Two gears of one plastic that run dry on each other.
 import type { Rule } from '../rule';
-import { eachStage, isMetal } from '../stages';
+import { eachPair, isMetal } from '../stages';
 
 export const dryPair: Rule = {
   key: 'dry-pair',
@@ -10,7 +10,7 @@ export const dryPair: Rule = {
     'A plastic running dry on itself has the highest friction of all pairs: it heats, seizes and wears both gears.',
   source: 'Pairs of materials in plastic gear guides: common practice, no source',
   judge: (judged) =>
-    eachStage(judged, ({ stage, at, place }) => {
+    eachPair(judged, ({ stage, at, place }) => {
       const { pinion, wheel } = stage;
       if (stage.lubrication !== 'dry' || isMetal(pinion) || pinion.material !== wheel.material) return null;
       return {

@@ -1,7 +1,7 @@
 // A centre distance that does not fit the profile shifts.
 import { printNumber, printSI } from '@/lib/quantity/print';
 import { figureOf, type Rule } from '../rule';
-import { eachStage } from '../stages';
+import { eachPair } from '../stages';
 
 /** Rounding of a drawing, in modules: closer than this is taken as meant. */
 const rounding = 0.01;
@@ -16,7 +16,7 @@ export const centreDistance: Rule = {
   source:
     'ISO 21771:2007, working centre distance (from memory); the limit of 0.15 modules is common practice',
   judge: (judged) =>
-    eachStage(judged, ({ stage, at, place }) => {
+    eachPair(judged, ({ stage, at, place }) => {
       const needed = figureOf(judged, `${at}.backlashFreeDistance`);
       if (needed === null)
         return {

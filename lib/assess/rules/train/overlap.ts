@@ -1,7 +1,7 @@
 // Helical gears too narrow for their helix to carry over from tooth to tooth.
 import { printNumber } from '@/lib/quantity/print';
 import { figureOf, type Rule } from '../rule';
-import { eachStage } from '../stages';
+import { eachPair } from '../stages';
 
 export const overlap: Rule = {
   key: 'overlap',
@@ -11,7 +11,7 @@ export const overlap: Rule = {
     'With an overlap ratio below 1 in each half the helix never carries a full tooth over to the next: the trouble of printing it is not paid back.',
   source: 'Overlap of 1 or more: common practice in gear handbooks',
   judge: (judged) =>
-    eachStage(judged, ({ stage, at, place }) => {
+    eachPair(judged, ({ stage, at, place }) => {
       const ratio = figureOf(judged, `${at}.overlapRatio`);
       if (stage.kind !== 'doubleHelical' || stage.helixAngle === 0 || ratio === null || ratio >= 1)
         return null;

@@ -3,7 +3,7 @@
 import { material } from '@/lib/catalog/materials/materials';
 import { safetyFactorCaution } from '@/lib/catalog/safety-factors';
 import type { Rule } from '../rule';
-import { isMetal } from '../stages';
+import { gearsOf, isMetal } from '../stages';
 
 export const printedLoadPath: Rule = {
   key: 'printed-load-path',
@@ -14,9 +14,7 @@ export const printedLoadPath: Rule = {
   judge({ document }) {
     if (document.duty.consequence !== 'harm') return [];
     const stages = document.train.stages.flatMap((stage, i) => {
-      const printed = [stage.pinion, stage.wheel].some(
-        (g) => !isMetal(g) && material(g.material).process !== 'machined',
-      );
+      const printed = gearsOf(stage).some((g) => !isMetal(g) && material(g.material).process !== 'machined');
       return printed ? [i + 1] : [];
     });
     if (stages.length === 0) return [];

@@ -1,7 +1,7 @@
 // A stage whose kind, helix angle and ratio do not fit together.
 import { printNumber, printQuantity } from '@/lib/quantity/print';
 import type { Rule } from '../rule';
-import { eachStage } from '../stages';
+import { eachPair } from '../stages';
 
 export const stageKind: Rule = {
   key: 'stage-kind',
@@ -11,7 +11,7 @@ export const stageKind: Rule = {
     'A stage is worked by its kind: with a helix angle that does not fit, the drawing and the calculation are of two different gears.',
   source: 'ISO 21771:2007, definitions',
   judge: (judged) =>
-    eachStage(judged, ({ stage, at, place }) => {
+    eachPair(judged, ({ stage, at, place }) => {
       const { kind, helixAngle } = stage;
       if (kind === 'spur' && helixAngle !== 0)
         return {
@@ -19,7 +19,7 @@ export const stageKind: Rule = {
           text: `${place} is entered as spur with a helix angle of ${printQuantity(helixAngle, 'deg')}; it is worked as spur.`,
           advice: 'Set the helix angle to 0 or the kind to helical.',
         };
-      if (kind !== 'spur' && helixAngle === 0)
+      if ((kind === 'helical' || kind === 'doubleHelical') && helixAngle === 0)
         return {
           at: `${at}.helixAngle`,
           text: `${place} is entered as ${kind === 'helical' ? 'helical' : 'double-helical'} with a helix angle of 0.`,
@@ -37,7 +37,7 @@ export const stepUp: Rule = {
     'A stage in which the pinion has more teeth than the wheel gives torque away and raises speed; in an actuator that is seldom meant.',
   source: 'Common practice, no source',
   judge: (judged) =>
-    eachStage(judged, ({ stage, at, place }) => {
+    eachPair(judged, ({ stage, at, place }) => {
       const { pinion, wheel } = stage;
       if (wheel.teeth >= pinion.teeth) return null;
       return {

@@ -1,7 +1,7 @@
 // A face so wide for its module that the load will not spread over it.
 import { printNumber } from '@/lib/quantity/print';
 import type { Rule } from '../rule';
-import { eachStage } from '../stages';
+import { eachPair } from '../stages';
 
 const widest = 12;
 
@@ -13,7 +13,7 @@ export const wideFace: Rule = {
     'Beyond 12 modules a shaft that is not quite parallel loads one end of the teeth; the stresses here take the load as spread evenly.',
   source: 'Range of the load factor in VDI 2736 Part 2:2014, b/m ≤ 12 (from memory)',
   judge: (judged) =>
-    eachStage(judged, ({ stage, at, place }) => {
+    eachPair(judged, ({ stage, at, place }) => {
       const width = stage.kind === 'doubleHelical' ? stage.faceWidth / 2 : stage.faceWidth;
       const modules = width / stage.module;
       if (modules <= widest + 1e-9) return null;

@@ -6,7 +6,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
 import type { Direction } from '../../assessment';
 import { practice } from '../../sheet';
-import { addFigure, type Work } from '../../work';
+import { addFigure, type MemberForces, type Work } from '../../work';
 import { lifeMissing } from '../duty';
 import type { StageGeometry } from './pair/geometry';
 import { type Side, sides } from './pair/stage';
@@ -106,17 +106,16 @@ export function loadFigures(
   work: Work,
   g: StageGeometry,
   load: StageLoad,
+  forces: MeshForces,
   friction: Friction | string,
 ): void {
-  const { stage, beta } = g;
-  const F_t = load.forcePeak;
-  const radial = work.sheet.work('gears', g.at, radialForce, { F_t, alpha_n: stage.pressureAngle, beta });
+  const { tangential: F_t, radial, axial } = forces;
   const known = typeof friction !== 'string';
   const missing = known ? null : friction;
   add(work, g.at, g.place, [
     ['tangentialForce', 'tangential force at the peak', 'F_t', 'N', F_t, null, 'less'],
     ['radialForce', 'radial force at the peak', 'F_r', 'N', radial, null, 'less'],
-    ['axialForce', 'axial force on the shafts at the peak', 'F_a', 'N', thrust(work, g, F_t), null, 'less'],
+    ['axialForce', 'axial force on the shafts at the peak', 'F_a', 'N', axial, null, 'less'],
     ['pitchLineVelocity', 'pitch-line velocity', 'v', 'm/s', load.velocity],
     ['efficiency', 'efficiency with bearings', 'η', '%', known ? friction.efficiency : null, missing, 'more'],
   ]);
@@ -128,6 +127,19 @@ export function loadFigures(
       ['cycles', 'load cycles of a tooth', 'N_L', '1', cycles, lifeMissing],
     ]);
   }
+}
+
+export type MeshForces = Pick<MemberForces, 'tangential' | 'radial' | 'axial'>;
+
+/** Forces of the mesh on each of its gears at the peak, without shocks. */
+export function forcesOf(work: Work, g: StageGeometry, load: StageLoad): MeshForces {
+  const F_t = load.forcePeak;
+  const radial = work.sheet.work('gears', g.at, radialForce, {
+    F_t,
+    alpha_n: g.stage.pressureAngle,
+    beta: g.beta,
+  });
+  return { tangential: F_t, radial, axial: thrust(work, g, F_t) };
 }
 
 const balanced = practice(0, 'the halves of a double-helical gear push against each other');

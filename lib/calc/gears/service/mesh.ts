@@ -16,6 +16,19 @@ export const halfFaceWidth = formula({
   of: (g) => g.b / 2,
 });
 
+/** Face width (m) that carries: a double-helical gear has none across the gap (m) at its apex, where the tool runs out. */
+export const usableFaceWidth = formula({
+  key: 'gears.usableFaceWidth',
+  symbol: 'b_u',
+  name: 'Face width that carries',
+  unit: 'm',
+  given: { b: 'm', gap: 'm' },
+  text: 'b - gap',
+  source: 'Geometry',
+  domain: { b: [1, 10], gap: [0, 0.9] },
+  of: (g) => g.b - g.gap,
+});
+
 /** Backlash (m) along the working pitch circle of a pair held at a (m), alpha_w0 (rad) being its angle without backlash. */
 export const backlashFromCentreDistance = formula({
   key: 'gears.backlashFromCentreDistance',
@@ -163,6 +176,7 @@ export const allowedRise = formula({
 
 export const meshServiceFormulas = [
   halfFaceWidth,
+  usableFaceWidth,
   backlashFromCentreDistance,
   backlashAtOutput,
   backlashSum,

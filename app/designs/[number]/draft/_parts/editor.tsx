@@ -110,8 +110,8 @@ function DraftSheet({ answer, save, ...props }: DraftSheetProps) {
             parts={parts}
             onText={(path, text) => draft.edit({ do: 'set', path, text })}
             onInsert={(id) => draft.edit(insertAfter(draft.content, id))}
-            onRemove={(id) => draft.edit({ do: 'removeStage', id })}
-            onMove={(id, by) => draft.edit({ do: 'moveStage', id, by })}
+            onRemove={(id) => draft.edit({ do: 'remove', list: 'train.stages', id })}
+            onMove={(id, by) => draft.edit({ do: 'move', list: 'train.stages', id, by })}
           />
           <noscript>
             <input type="hidden" name="opened" value={JSON.stringify(textsOf(props.content))} />

@@ -1,24 +1,42 @@
-// One stage while it is worked: its place in the train, its paths, and the two gears by name.
+// One pair of gears while it is worked: its place in the train, its paths, and the two gears by name.
 
 import { basicRack } from '@/lib/catalog/gears';
+import type { PairStage } from '@/lib/design/parts/stage';
 import type { DesignSI } from '@/lib/design/read';
-import type { Traced } from '@/lib/quantity/traced';
+import type { Read, Traced } from '@/lib/quantity/traced';
 import { cited } from '../../../sheet';
 
 export type StageSI = DesignSI['train']['stages'][number];
-export type GearSI = StageSI['pinion'];
+export type GearSI = Read<PairStage>['pinion'];
 export type Side = 'pinion' | 'wheel';
 export const sides: readonly Side[] = ['pinion', 'wheel'];
 
-/** Where a stage stands: `at` is its path, `place` its words, e.g. `Stage 3`, counted from the motor. */
+/** What an external pair is worked from: a stage of that kind, or two members of a set that mesh. */
+export interface PairSI {
+  readonly kind: 'spur' | 'helical' | 'doubleHelical';
+  readonly module: Traced;
+  readonly pressureAngle: Traced;
+  readonly helixAngle: Traced;
+  readonly faceWidth: Traced;
+  /** Of a double-helical pair: the width where its halves meet. */
+  readonly apexGap?: Traced | null;
+  readonly centreDistance: Traced | null;
+  readonly lubrication: PairStage['lubrication'];
+  readonly pinion: GearSI;
+  readonly wheel: GearSI;
+}
+
+/** Where a pair stands: `at` is its path, `place` its words, e.g. `Stage 3`, counted from the motor. */
 export interface StagePlace {
   readonly at: string;
   readonly place: string;
-  readonly stage: StageSI;
+  readonly stage: PairSI;
 }
 
 /** The stages of the design in the order of the power flow. */
-export function placesOf(design: DesignSI): StagePlace[] {
+export function placesOf(
+  design: DesignSI,
+): { readonly at: string; readonly place: string; readonly stage: StageSI }[] {
   return design.train.stages.map((stage, i) => ({
     at: stagePath(stage.id),
     place: `Stage ${i + 1}`,

@@ -3,7 +3,6 @@
 import { lossDegree, meshEfficiency } from '@/lib/calc/gears/efficiency';
 import { stageEfficiency } from '@/lib/calc/gears/service/duty';
 import { type Lubrication, meshFriction, toothFamily } from '@/lib/catalog/gears';
-import { property } from '@/lib/catalog/materials/materials';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
 import { cited, practice } from '../../../sheet';
@@ -64,12 +63,12 @@ function ownRow(
 ): CatalogValue | undefined {
   const onSteel = lubrication === 'dry' ? 'mu_dry_steel' : 'mu_grease_steel';
   const onSelf = lubrication === 'dry' ? 'mu_dry_self' : 'mu_grease_self';
-  if (pinion.kind === 'metal' && wheel.kind !== 'metal') return property(wheel.key, onSteel);
-  if (wheel.kind === 'metal' && pinion.kind !== 'metal') return property(pinion.key, onSteel);
+  if (pinion.kind === 'metal' && wheel.kind !== 'metal') return wheel.property(onSteel);
+  if (wheel.kind === 'metal' && pinion.kind !== 'metal') return pinion.property(onSteel);
   // Two plastics, or two metals, that differ: the catalogue knows each on itself only, so the worse of the two is taken.
   const name = pinion.kind === 'metal' ? onSteel : onSelf;
-  const a = property(pinion.key, name);
-  const b = property(wheel.key, name);
+  const a = pinion.property(name);
+  const b = wheel.property(name);
   if (a === undefined || b === undefined) return undefined;
   return a.si >= b.si ? a : b;
 }

@@ -13,6 +13,8 @@ export interface GearLoad {
   readonly torquePeak: Traced;
   readonly torqueHold: Traced;
   readonly speed: Traced;
+  /** Turns for one turn of the output. */
+  readonly turns: Traced;
   /** Times a tooth is loaded in the life; null when no life is entered. */
   readonly cycles: Traced | null;
 }
@@ -97,5 +99,5 @@ function gearLoad(work: Work, at: string, shaft: Shaft, { moves }: DutyWork): Ge
           'N_L',
           'Every move loads every tooth that it reaches; moves there and back are counted on the same flank.',
         );
-  return { torquePeak: shaft.peak, torqueHold: shaft.hold, speed: shaft.speed, cycles };
+  return { torquePeak: shaft.peak, torqueHold: shaft.hold, speed: shaft.speed, turns: shaft.turns, cycles };
 }

@@ -1,10 +1,11 @@
 // What the catalogue says of a gear's material, traced, with its range and how well it is founded.
 
 import type { MaterialKey } from '@/lib/catalog/materials/labels';
-import { material, property } from '@/lib/catalog/materials/materials';
+import { material } from '@/lib/catalog/materials/materials';
 import { materialProperties, type PropertyKey, ruleProperties } from '@/lib/catalog/materials/properties';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
+import { type BookValue, booked, type MaterialBook } from '../../../book';
 import type { MaterialKind } from '../../../required';
 import type { GearSI } from '../pair/stage';
 
@@ -14,28 +15,32 @@ export interface GearMaterial {
   readonly kind: MaterialKind;
   /** Whether the load in service goes across the layers of a print. */
   readonly across: boolean;
-  readonly tensile: CatalogValue | undefined;
-  readonly modulus: CatalogValue | undefined;
+  readonly tensile: BookValue | undefined;
+  readonly modulus: BookValue | undefined;
+  /** Any other value of the material. */
+  property(name: PropertyKey): BookValue | undefined;
 }
 
-export function gearMaterial(gear: GearSI): GearMaterial {
+export function gearMaterial(book: MaterialBook, gear: Pick<GearSI, 'material' | 'build'>): GearMaterial {
   const { key, name, process } = material(gear.material);
+  const property = (of: PropertyKey) => book.property(key, of);
   const kind: MaterialKind =
-    property(key, 'yield') !== undefined ? 'metal' : process === 'machined' ? 'moulded' : 'printed';
+    property('yield') !== undefined ? 'metal' : process === 'machined' ? 'moulded' : 'printed';
   const across = kind === 'printed' && gear.build === 'upright';
   return {
     key,
     name,
     kind,
     across,
-    tensile: property(key, across ? 'tensile_z' : 'tensile_xy'),
-    modulus: property(key, across ? 'E_z' : 'E_xy'),
+    tensile: property(across ? 'tensile_z' : 'tensile_xy'),
+    modulus: property(across ? 'E_z' : 'E_xy'),
+    property,
   };
 }
 
-/** A catalogue value as an input of a worked step. */
-export function catalogued(value: CatalogValue): Traced {
-  return { value: value.si, from: `catalog:${value.key}` };
+/** A value as an input of a worked step: of the book, or of a table that no coupon can replace. */
+export function catalogued(value: CatalogValue | BookValue): Traced {
+  return 'from' in value ? booked(value) : { value: value.si, from: `catalog:${value.key}` };
 }
 
 /** The sentence for a value that the catalogue does not hold. */

@@ -1,11 +1,9 @@
 // Temperature of the case and of plastic teeth after VDI 2736, and what strength is left there.
 
-import { meshPowerLoss } from '@/lib/calc/gears/efficiency';
 import { retentionBetween } from '@/lib/calc/gears/service/allowable';
 import { caseTemperature, lossSum } from '@/lib/calc/gears/service/mesh';
 import { flankTemperature, toothRootTemperature } from '@/lib/calc/gears/strength/plastics';
 import { caseResistance, heatTransfer, toothFamily } from '@/lib/catalog/gears';
-import { property } from '@/lib/catalog/materials/materials';
 import { retentionRows } from '@/lib/catalog/materials/strength';
 import type { CatalogValue } from '@/lib/catalog/value';
 import { printSI } from '@/lib/quantity/print';
@@ -22,16 +20,11 @@ import { catalogued, type GearMaterial, lacking } from './materials';
 const inCase = practice(0, 'the heat of the case is counted in its temperature');
 const unitArea = practice(1, 'has no part: the heat of the case is counted in its temperature');
 
-/** Temperature around the gears, or the sentence why it is not known. */
+/** Temperature around the gears, or the sentence why it is not known. `heat` is the power each stage turns into heat. */
 export function caseTemperatureOf(
   work: Work,
   duty: DutyWork,
-  meshes: readonly {
-    readonly at: string;
-    readonly place: string;
-    readonly power: Traced;
-    readonly friction: Friction | null;
-  }[],
+  stages: readonly { readonly at: string; readonly place: string; readonly heat: Traced | string }[],
 ): Traced | string {
   const { enclosure, coolingArea } = work.design.train;
   const { ambient } = work.design.duty;
@@ -39,15 +32,10 @@ export function caseTemperatureOf(
   if (coolingArea === null)
     return 'Enter the outer surface of the case: without it the heat inside cannot be told.';
   let sum: Traced | null = null;
-  for (const { at, place, power, friction } of meshes) {
-    if (friction === null)
+  for (const { at, place, heat } of stages) {
+    if (typeof heat === 'string')
       return `The friction of ${place.toLowerCase()} is not known, so the heat in the case is not.`;
-    const P_V = work.sheet.work('gears', at, meshPowerLoss, {
-      P: power,
-      mu: friction.mu,
-      H_V: friction.lossDegree,
-    });
-    sum = sum === null ? P_V : work.sheet.work('gears', at, lossSum, { P_before: sum, P_V });
+    sum = sum === null ? heat : work.sheet.work('gears', at, lossSum, { P_before: sum, P_V: heat });
   }
   if (sum === null) return 'The train has no stage.';
   return work.sheet.work('gears', 'train', caseTemperature, {
@@ -140,7 +128,7 @@ export function retentionAt(
 
 /** Metals keep nearly all up to 80 °C, so the row there is taken whatever the temperature, to the safe side. */
 function metalRetention(m: GearMaterial, theta: Traced | string): Retention | string {
-  const last = property(m.key, 'retention_80C');
+  const last = m.property('retention_80C');
   if (last === undefined) return lacking(m, 'retention_80C');
   if (typeof theta !== 'string' && retentionRows(m.key, theta.value) === undefined)
     return `The case reaches ${printSI(theta.value, 'degC')}; the catalogue knows the strength of ${m.name} up to 80 °C only.`;

@@ -11,7 +11,6 @@ import {
   flankPressureMetal,
   zoneFactor,
 } from '@/lib/calc/gears/strength/flank-pressure';
-import { property } from '@/lib/catalog/materials/materials';
 import type { Traced } from '@/lib/quantity/traced';
 import { requiredFlank } from '../../../required';
 import { practice } from '../../../sheet';
@@ -68,8 +67,8 @@ export function flankPressureOf(
 }
 
 function elasticity(work: Work, at: string, pinion: GearMaterial, wheel: GearMaterial): Traced | string {
-  const nu1 = property(pinion.key, 'poisson');
-  const nu2 = property(wheel.key, 'poisson');
+  const nu1 = pinion.property('poisson');
+  const nu2 = wheel.property('poisson');
   if (pinion.modulus === undefined) return lacking(pinion, 'E_xy');
   if (wheel.modulus === undefined) return lacking(wheel, 'E_xy');
   if (nu1 === undefined) return lacking(pinion, 'poisson');
@@ -123,7 +122,7 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
 
 function capacityOf(work: Work, c: GearCase) {
   const { geometry: g, side, material, load, atFlank } = c;
-  const allowed = property(material.key, 'flank_pressure_allow_1e6');
+  const allowed = material.property('flank_pressure_allow_1e6');
   if (allowed === undefined) return lacking(material, 'flank_pressure_allow_1e6');
   if (typeof atFlank === 'string') return atFlank;
   const { cycles } = load[side];

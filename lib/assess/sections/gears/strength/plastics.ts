@@ -5,7 +5,6 @@ import { shareOfModule, workingModulus } from '@/lib/calc/gears/service/allowabl
 import { allowedRise, temperatureRise } from '@/lib/calc/gears/service/mesh';
 import { flankWear, toothDeflection } from '@/lib/calc/gears/strength/plastics';
 import { toothLimits } from '@/lib/catalog/gears';
-import { property } from '@/lib/catalog/materials/materials';
 import { ruleValue } from '@/lib/catalog/materials/rules';
 import { temperatureMargin } from '@/lib/catalog/safety-factors';
 import type { Traced } from '@/lib/quantity/traced';
@@ -34,7 +33,7 @@ export function temperatureCheck(work: Work, c: GearCase, flank: Traced | string
   const { geometry: g, side, material } = c;
   if (material.kind === 'metal') return;
   const { ambient, consequence, peakTorque } = work.design.duty;
-  const limit = property(material.key, 'T_cont_max');
+  const limit = material.property('T_cont_max');
   const at = `${g.at}.${side}`;
   const demand =
     typeof flank === 'string'
@@ -149,7 +148,7 @@ export function wearCheck(work: Work, c: GearCase, friction: Friction | string):
   const onMetal = mate.kind === 'metal';
   const dry = g.stage.lubrication === 'dry';
   if (!dry && !onMetal) return;
-  const k_w = property(material.key, !onMetal ? 'kw_self_dry' : dry ? 'kw_steel_dry' : 'kw_steel_grease');
+  const k_w = material.property(!onMetal ? 'kw_self_dry' : dry ? 'kw_steel_dry' : 'kw_steel_grease');
   if (k_w === undefined) return;
   const at = `${g.at}.${side}`;
   const demand = wearOf(work, c, friction, catalogued(k_w));

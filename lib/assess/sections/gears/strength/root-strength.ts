@@ -7,7 +7,6 @@ import {
   solidFactor,
   staticStrength,
 } from '@/lib/calc/gears/strength/allowable';
-import { property } from '@/lib/catalog/materials/materials';
 import { ruleValue } from '@/lib/catalog/materials/rules';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
@@ -73,14 +72,13 @@ const alreadyReversed = practice(1, 'the catalogue’s fatigue values of metals 
 export function fatigueOf(work: Work, c: GearCase, strength: Strength | string): Strength | string {
   const { material, load, side } = c;
   const { cycles } = load[side];
-  const { key } = material;
   if (typeof strength === 'string') return strength;
   if (cycles === null) return lifeMissing;
   if (cycles.value > lastFatigueCycles)
     return 'Its teeth are loaded more than 10⁸ times in the life; no fatigue line reaches that far.';
-  const f4 = property(key, 'fatigue_fraction_1e4');
-  const f5 = property(key, 'fatigue_fraction_1e5');
-  const f6 = property(key, 'fatigue_fraction_1e6');
+  const f4 = material.property('fatigue_fraction_1e4');
+  const f5 = material.property('fatigue_fraction_1e5');
+  const f6 = material.property('fatigue_fraction_1e6');
   if (f4 === undefined || f5 === undefined || f6 === undefined)
     return lacking(material, 'fatigue_fraction_1e6');
   const at = `${c.geometry.at}.${side}`;
@@ -105,7 +103,7 @@ export function fatigueOf(work: Work, c: GearCase, strength: Strength | string):
 
 /** Strength under a stress that is held, from the static one; or why there is none. */
 export function sustainedOf(work: Work, c: GearCase, strength: Strength | string): Strength | string {
-  const fraction = property(c.material.key, 'creep_stress_fraction_1000h');
+  const fraction = c.material.property('creep_stress_fraction_1000h');
   if (fraction === undefined) return lacking(c.material, 'creep_stress_fraction_1000h');
   if (typeof strength === 'string') return strength;
   const at = `${c.geometry.at}.${c.side}`;

@@ -1,5 +1,4 @@
 // Checks of the tooth root: bending stress against static, fatigue and, when held, sustained strength.
-import { property } from '@/lib/catalog/materials/materials';
 import { requiredRootFatigue, requiredRootStatic, requiredSustained } from '../../../required';
 import { addCheck, type Work } from '../../../work';
 import { caveatOf, scatterOf } from '../service/materials';
@@ -13,7 +12,7 @@ export function rootChecks(work: Work, c: GearCase): void {
   const tensile = strengthOf(work, c, filling, material.tensile, 'sigma_FS');
   const atOnce =
     material.kind === 'metal'
-      ? strengthOf(work, c, filling, property(material.key, 'yield'), 'sigma_FS.yield')
+      ? strengthOf(work, c, filling, material.property('yield'), 'sigma_FS.yield')
       : tensile;
   peakCheck(work, c, stress, atOnce);
   lifeCheck(work, c, stress, tensile);

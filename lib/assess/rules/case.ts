@@ -1,0 +1,4 @@
+// The rules on case.
+import type { Rule } from './rule';
+
+export const caseRules: readonly Rule[] = [];
