@@ -1,6 +1,7 @@
 /** What weight and torque do to arm and rig. */
 import { expect, it } from 'vitest';
 import { armTorque, coupleForce, gravityTorque, reactionTorque, tipForce } from '@/lib/calc/statics/arm';
+import * as clamp from '@/lib/calc/statics/clamp';
 import { clampTorque, screwClampForce, tippingForce, tippingTorque } from '@/lib/calc/statics/clamp';
 
 const g_n = 9.80665;
@@ -34,4 +35,21 @@ it('clamps with the force of a frictionless screw by virtual work when nothing r
   const F = screwClampForce.of({ T_h: 6, d_2: 0.0105, P: 0.003, mu: 0, beta_f: 0.26, r_p: 0.004 });
   // One turn: work 2π T lifts the load by one pitch.
   expect(F).toBeCloseTo((2 * Math.PI * 6) / 0.003, 6);
+});
+
+it('tips over the nearer edge when the moments about that edge balance, clamp by clamp (independent)', () => {
+  const g = { m_rig: 12, g_n, n: 4, F_c: 900, b_f: 0.14 };
+  // Two clamps 0.1 m nearer to the edge, two as much farther; the weight over the axis.
+  const moments = 12 * g_n * 0.14 + 2 * 900 * (0.14 - 0.1) + 2 * 900 * (0.14 + 0.1);
+  const T_react = clamp.rigTippingTorque.of(g);
+  expect(T_react).toBeCloseTo(moments, 9);
+  expect(clamp.clampForceAgainstTipping.of({ ...g, T_react })).toBeCloseTo(900, 9);
+  expect(clamp.clampForceAgainstTipping.of({ ...g, T_react: 1 })).toBeLessThan(0);
+});
+
+it('turns on the bench at the force that holds it by friction', () => {
+  const g = { n_f: 1, mu: 0.3, n: 4, r: 0.12 };
+  const T_react = clampTorque.of({ ...g, F_c: 900 });
+  expect(T_react).toBeCloseTo(0.3 * 4 * 900 * 0.12, 9);
+  expect(clamp.clampForceAgainstTurning.of({ ...g, T_react })).toBeCloseTo(900, 9);
 });
