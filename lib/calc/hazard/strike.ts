@@ -79,6 +79,69 @@ export const strikeAngle = formula({
   of: (g) => g.T_s / g.k,
 });
 
+/** Torque (N m) at which a spring buffer k_s (N m/rad) has used up its travel phi_b (rad). */
+export const fullBufferTorque = formula({
+  key: 'hazard.fullBufferTorque',
+  symbol: 'T_full',
+  name: 'Torque at which the buffer is solid',
+  unit: 'N m',
+  given: { k_s: 'N m/rad', phi_b: 'rad' },
+  text: 'k_s * phi_b',
+  source: 'Linear spring',
+  of: (g) => g.k_s * g.phi_b,
+});
+
+/** Energy (J) left when the buffer is solid: what moves, and what the drive has added, less what the springs k hold. */
+export const energyPastBuffer = formula({
+  key: 'hazard.energyPastBuffer',
+  symbol: 'E_left',
+  name: 'Energy left when the buffer is solid',
+  unit: 'J',
+  given: { E: 'J', T_d: 'N m', T_full: 'N m', k: 'N m/rad' },
+  text: 'E + T_d * T_full / k - T_full^2 / (2 * k)',
+  source: balance,
+  validity: 'k of train and buffer in series. Below zero the buffer never gets solid.',
+  domain: { E: [50, 90], T_d: [0, 2], T_full: [1, 5], k: [1, 5] },
+  of: (g) => g.E + (g.T_d * g.T_full) / g.k - g.T_full ** 2 / (2 * g.k),
+});
+
+/** Peak torque (N m) when the buffer gets solid and the train k_t (N m/rad) alone takes what is left. */
+export const solidStrikeTorque = formula({
+  key: 'hazard.solidStrikeTorque',
+  symbol: 'T_s',
+  name: 'Peak torque of a strike past the buffer',
+  unit: 'N m',
+  given: { T_d: 'N m', T_full: 'N m', k_t: 'N m/rad', E_left: 'J' },
+  text: 'T_d + sqrt((T_full - T_d)^2 + 2 * k_t * E_left)',
+  source: balance,
+  validity: 'Stop stiff once the buffer is solid; E_left not below zero.',
+  of: (g) => g.T_d + Math.sqrt((g.T_full - g.T_d) ** 2 + 2 * g.k_t * g.E_left),
+});
+
+/** Output torque (N m) that a strike may reach so that an element that holds T (N m) keeps its factor S. */
+export const strikeLimit = formula({
+  key: 'hazard.strikeLimit',
+  symbol: 'T_lim',
+  name: 'Torque that a strike may reach',
+  unit: 'N m',
+  given: { T: 'N m', S: '1' },
+  text: 'T / S',
+  source: 'Definition of the factor',
+  of: (g) => g.T / g.S,
+});
+
+/** Angle (rad) that a stroke s_b (m) is at a radius r (m). */
+export const bufferAngle = formula({
+  key: 'hazard.bufferAngle',
+  symbol: 'phi_b',
+  name: 'Travel of a buffer as an angle',
+  unit: 'rad',
+  given: { s_b: 'm', r: 'm' },
+  text: 's_b / r',
+  source: 'Geometry, small angle',
+  of: (g) => g.s_b / g.r,
+});
+
 /** Peak torque (N m) on a buffer of constant torque over a travel phi_b (rad), stiff train: no buffer of that travel does better. */
 export const bufferTorque = formula({
   key: 'hazard.bufferTorque',
@@ -166,6 +229,11 @@ export const strikeFormulas = [
   stiffnessAtRadius,
   strikeTorque,
   strikeAngle,
+  fullBufferTorque,
+  energyPastBuffer,
+  solidStrikeTorque,
+  strikeLimit,
+  bufferAngle,
   bufferTorque,
   springBufferTorque,
   bufferTravel,

@@ -108,6 +108,46 @@ describe('the peak of a strike on springs', () => {
   });
 });
 
+describe('a strike past its buffer', () => {
+  const [train, k_s, rotor, omega] = [400, 60, 0.05, 9];
+  const E = kineticEnergy.of({ J: rotor, omega });
+  const k = stiffnessInSeries.of({ k_before: train, k_out: k_s });
+
+  it('is what a light arm on a spring that gets solid does in time (independent)', () => {
+    for (const [phi_b, T_d] of [
+      [0.1, 0],
+      [0.05, 4],
+      [0.12, 8],
+    ] as const) {
+      const stiff = 2e5;
+      const stop = (a: number) => k_s * Math.min(a, phi_b) + stiff * Math.max(a - phi_b, 0);
+      const worked = collide(
+        { arm: 1e-5, rotor, train, omega, push: T_d, stop },
+        Math.sqrt((train + stiff) / 1e-5),
+        Math.sqrt(k_s / rotor) * 3,
+      );
+      const T_full = strike.fullBufferTorque.of({ k_s, phi_b });
+      const E_left = strike.energyPastBuffer.of({ E, T_d, T_full, k });
+      const T_s = strike.solidStrikeTorque.of({ T_d, T_full, k_t: train, E_left });
+      expect(Math.abs(worked.inTrain / T_s - 1)).toBeLessThan(0.04);
+    }
+  });
+
+  it('joins the strike on the spring alone where the buffer just gets solid at the peak', () => {
+    const T_s = strike.strikeTorque.of({ T_d: 5, k, E });
+    const phi_b = T_s / k_s;
+    const T_full = strike.fullBufferTorque.of({ k_s, phi_b });
+    const E_left = strike.energyPastBuffer.of({ E, T_d: 5, T_full, k });
+    expect(E_left).toBeCloseTo(0, 9);
+    expect(strike.solidStrikeTorque.of({ T_d: 5, T_full, k_t: train, E_left: 0 })).toBeCloseTo(T_s, 9);
+    expect(strike.bufferAngle.of({ s_b: strike.bufferStroke.of({ phi_b, r: 0.1 }), r: 0.1 })).toBeCloseTo(
+      phi_b,
+      12,
+    );
+    expect(strike.strikeLimit.of({ T: T_s, S: 2 })).toBeCloseTo(T_s / 2, 12);
+  });
+});
+
 describe('the travel of a buffer', () => {
   const [J_L, i, J_M, omega, T_d, T_lim] = [0.03, 20, 1e-4, 9, 12, 45];
   const J = totalInertia.of({ J_L, N: i, J_m: J_M });
