@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { meshPowerLoss } from '@/lib/calc/gears/efficiency';
 import * as force from '@/lib/calc/gears/forces';
 import { referenceDiameter } from '@/lib/calc/gears/geometry/diameters';
-import { dynamicConstants } from '@/lib/catalog/gears';
 import { degree, many, range, relative } from './draws';
 
 describe('axial force', () => {
@@ -79,29 +78,5 @@ describe('power', () => {
       ),
       many,
     );
-  });
-});
-
-describe('the dynamic factor', () => {
-  const g = { K_1: 39.1e3, K_A: 1, F_t: 2000, b: 0.01, K_2: 0.0193, z_1: 20, v_0: 100, u: 3 };
-
-  it('is one at rest and grows with the speed in proportion', () => {
-    expect(force.dynamicFactor.of({ ...g, v: 0 })).toBe(1);
-    expect(force.dynamicFactor.of({ ...g, v: 4 }) - 1).toBeCloseTo(
-      2 * (force.dynamicFactor.of({ ...g, v: 2 }) - 1),
-      12,
-    );
-  });
-
-  it('is higher for coarser grades, and for spur than for helical teeth', () => {
-    const { spur, helical } = dynamicConstants;
-    for (const kind of [spur, helical]) {
-      const constants = Object.values(kind.K_1);
-      expect([...constants].sort((a, b) => a - b)).toEqual(constants);
-    }
-    for (const grade of [6, 7, 8, 9, 10, 11, 12] as const)
-      expect(force.dynamicFactor.of({ ...g, v: 3, K_1: spur.K_1[grade], K_2: spur.K_2 })).toBeGreaterThan(
-        force.dynamicFactor.of({ ...g, v: 3, K_1: helical.K_1[grade], K_2: helical.K_2 }),
-      );
   });
 });

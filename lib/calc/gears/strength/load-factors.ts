@@ -38,7 +38,7 @@ export const dynamicFactor = formula({
   },
   of: (g) =>
     1 +
-    (((g.K_1 / Math.max((g.K_A * g.F_t) / g.b, g.w_0) + g.K_2) * g.z_1 * g.v) / (100 * g.v_0)) *
+    (((g.K_1 / Math.max((g.K_A * g.F_t) / g.b, g.w_0) + g.K_2) * g.z_1 * g.v) / g.v_0) *
       Math.sqrt((g.u * g.u) / (1 + g.u * g.u)),
 });
 
