@@ -109,6 +109,8 @@ export interface TrainWork {
   readonly outputInertia: Traced;
   /** What every stage asks of its shafts and hubs, in the order of the power flow. */
   readonly stages: readonly StageLoads[];
+  /** Temperature inside the case, K, or why it is not known. */
+  readonly surroundings: Traced | string;
 }
 
 /** Said wherever the motor is held to drive against a friction that is not known. */

@@ -28,7 +28,7 @@ export function trainSection(work: Work, duty: DutyWork): TrainWork {
     better: 'less',
   });
   for (const stage of stages) stage.judge(surroundings);
-  return totals(work, stages, motorShaft, duty);
+  return totals(work, stages, motorShaft, duty, surroundings);
 }
 
 /** Worked from the output back to the motor, given in the order of the power flow. */
@@ -46,7 +46,13 @@ function stagesOf(work: Work, duty: DutyWork): { stages: readonly StageWork[]; m
 const direct = practice(1, 'the motor shaft itself');
 const noPlay = practice(0, 'before the first stage');
 
-function totals(work: Work, stages: readonly StageWork[], motorShaft: Shaft, duty: DutyWork): TrainWork {
+function totals(
+  work: Work,
+  stages: readonly StageWork[],
+  motorShaft: Shaft,
+  duty: DutyWork,
+  surroundings: Traced | string,
+): TrainWork {
   let ratio = direct;
   let drivingEfficiency = direct;
   let unknown: string | null = null;
@@ -67,6 +73,7 @@ function totals(work: Work, stages: readonly StageWork[], motorShaft: Shaft, dut
     motorSpeed: motorShaft.speed,
     outputInertia: duty.inertia,
     stages: stages.map(({ loads }) => loads),
+    surroundings,
   };
   totalFigures(work, train, unknown, playOf(work, stages));
   return train;

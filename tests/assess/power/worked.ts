@@ -1,8 +1,10 @@
 // The sections beside the teeth, worked on a design with a plain train, so that they can be judged on their own.
+import { MaterialBook } from '@/lib/assess/book';
 import { powerSections } from '@/lib/assess/sections/power';
 import { Sheet } from '@/lib/assess/sheet';
 import type { DriveWork, TrainWork, Work } from '@/lib/assess/work';
 import type { Design } from '@/lib/design/document';
+import { isPair } from '@/lib/design/parts/stage';
 import { valueAt, withValue } from '@/lib/design/path';
 import { readSI } from '@/lib/design/read';
 import type { FieldValue } from '@/lib/design/walk';
@@ -33,7 +35,10 @@ export interface Worked {
 export function plainTrain(document: Design): TrainWork {
   const { duty, output, train } = document;
   const traced = (value: number): Traced => ({ value, from: 'practice:plain train of the tests' });
-  const ratio = train.stages.reduce((all, s) => (all * s.wheel.teeth) / s.pinion.teeth, 1);
+  const ratio = train.stages.reduce(
+    (all, s) => (isPair(s) ? (all * s.wheel.teeth) / s.pinion.teeth : all),
+    1,
+  );
   const efficiency = 0.97 ** train.stages.length;
   const arm = duty.armLength / 1000;
   return {
@@ -44,12 +49,16 @@ export function plainTrain(document: Design): TrainWork {
     motorTorqueHold: traced(duty.holdTorque / ratio / efficiency),
     motorSpeed: traced(((duty.outputSpeed * Math.PI) / 180) * ratio),
     outputInertia: traced(duty.loadInertia + duty.tipMass * arm ** 2 + (output.armMass * arm ** 2) / 3),
+    stages: [],
+    surroundings: traced(duty.ambient + 273.15),
   };
 }
 
 export function worked(document: Design, recording = true, train = plainTrain(document)): Worked {
   const sheet = new Sheet(recording);
-  const work: Work = { document, design: readSI(document), sheet, figures: [], checks: [], curves: [] };
+  const design = readSI(document);
+  const book = new MaterialBook(design.coupons);
+  const work: Work = { document, design, sheet, book, figures: [], checks: [], curves: [] };
   const drive = powerSections(work, train);
   const one = <T extends { readonly key: string }>(list: readonly T[], key: string): T => {
     const found = list.find((item) => item.key === key);
