@@ -13,7 +13,7 @@ import { type Side, sides } from './pair/stage';
 import type { Friction } from './service/friction';
 import type { StageLoad } from './service/loads';
 
-type Row = readonly [
+export type Row = readonly [
   name: string,
   label: string,
   symbol: string,
@@ -23,7 +23,7 @@ type Row = readonly [
   better?: Direction,
 ];
 
-function add(work: Work, at: string, place: string, rows: readonly Row[]): void {
+export function add(work: Work, at: string, place: string, rows: readonly Row[]): void {
   for (const [name, label, symbol, unit, value, missing, better] of rows) {
     addFigure(work, {
       key: `${at}.${name}`,
@@ -77,7 +77,7 @@ function gearFigures(work: Work, g: StageGeometry, side: Side): void {
     g.mesh === null || gear.tip === null
       ? null
       : work.sheet.work('gears', gear.at, tipClearance, { a: g.mesh.a, d_a: gear.tip, d_f_mate: mate.root });
-  add(work, gear.at, `${g.place} ${side}`, [
+  add(work, gear.at, `${g.place} ${gear.name}`, [
     ['tipDiameter', 'tip diameter', 'd_a', 'mm', gear.tip, missing],
     ['tipThickness', 'thickness of the crest', 's_an', 'mm', gear.crest, missing, 'more'],
     [
@@ -121,7 +121,7 @@ export function loadFigures(
   ]);
   for (const side of sides) {
     const { torquePeak, speed, cycles } = load[side];
-    add(work, `${g.at}.${side}`, `${g.place} ${side}`, [
+    add(work, g[side].at, `${g.place} ${g[side].name}`, [
       ['torque', 'torque at the peak', 'T', 'N m', torquePeak, null, 'less'],
       ['speed', 'speed', 'n', 'rpm', speed],
       ['cycles', 'load cycles of a tooth', 'N_L', '1', cycles, lifeMissing],
@@ -160,7 +160,7 @@ export function temperatureFigures(
 ): void {
   const known = typeof teeth !== 'string';
   const missing = known ? null : teeth;
-  add(work, `${g.at}.${side}`, `${g.place} ${side}`, [
+  add(work, g[side].at, `${g.place} ${g[side].name}`, [
     [
       'rootTemperature',
       'temperature of the tooth root',

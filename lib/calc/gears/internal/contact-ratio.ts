@@ -65,6 +65,33 @@ export const ringProfileEnd = formula({
   of: (g) => Math.sqrt(g.d_a1 * g.d_a1 - g.d_b1 * g.d_b1) / 2 + g.a * Math.sin(g.alpha_wt),
 });
 
+/** Arc (m) of the ring's flank that works, from its tip to where the pinion's tip touches it last. */
+export const ringProfileLength = formula({
+  key: 'gears.ringProfileLength',
+  symbol: 'l_Fl',
+  name: 'Active profile length of the ring',
+  unit: 'm',
+  given: { rho_Nf2: 'm', d_a2: 'm', d_b2: 'm' },
+  text: '(rho_Nf2^2 - (d_a2^2 - d_b2^2) / 4) / d_b2',
+  source: 'Arc of an involute, (ρ_Nf² − ρ_a²)/d_b: a ring’s tip is the near end of its flank',
+  validity: 'd_a2 ≥ d_b2; the tip as far as it finds an involute to meet.',
+  domain: { rho_Nf2: [4, 6], d_a2: [9, 9.5], d_b2: [8, 8.9] },
+  of: (g) => (g.rho_Nf2 ** 2 - (g.d_a2 * g.d_a2 - g.d_b2 * g.d_b2) / 4) / g.d_b2,
+});
+
+/** Tip diameter (m) of the ring as far as it can be in contact: nearer the centre it finds no involute of the pinion. */
+export const usableRingTip = formula({
+  key: 'gears.usableRingTip',
+  symbol: 'd_ae2',
+  name: 'Tip diameter of the ring as far as it can be in contact',
+  unit: 'm',
+  given: { d_a2: 'm', d_lim: 'm' },
+  text: 'max(d_a2, d_lim)',
+  source: 'End of the path of contact at the pinion’s base tangent point',
+  domain: { d_a2: [8, 9], d_lim: [8, 9] },
+  of: (g) => Math.max(g.d_a2, g.d_lim),
+});
+
 /** x |x|: twice the integral of |x| from zero, which friction along the path adds up whichever side of the pitch point it lies. */
 const signedSquare = (x: number) => x * Math.abs(x);
 
@@ -118,6 +145,8 @@ export const internalContactFormulas = [
   ringAddendumContactRatio,
   pinionProfileStart,
   ringProfileEnd,
+  ringProfileLength,
+  usableRingTip,
   internalLossDegree,
   internalLossDegreeThreePairs,
 ] as const;

@@ -17,12 +17,16 @@ import { undercutShift } from '@/lib/calc/gears/geometry/tooth-count';
 import { undercutMargin } from '@/lib/calc/gears/service/mesh';
 import type { Traced } from '@/lib/quantity/traced';
 import { finite, type Work } from '../../../work';
-import { rack, type Side, type StagePlace } from './stage';
+import { nameOf, rack, type Side, type StagePlace } from './stage';
 
 export interface GearGeometry {
   /** Path, e.g. `train.stages.k3f.pinion`. */
   readonly at: string;
   readonly side: Side;
+  /** What it is called: `pinion`, `planet at the ring`. */
+  readonly name: string;
+  /** A ring: its teeth point inwards. */
+  readonly internal: boolean;
   readonly reference: Traced;
   readonly base: Traced;
   readonly root: Traced;
@@ -30,8 +34,8 @@ export interface GearGeometry {
   readonly tip: Traced | null;
   /** Normal thickness of the crest. */
   readonly crest: Traced | null;
-  /** Profile shift less the least without undercut; below zero the foot is cut away. */
-  readonly undercutMargin: Traced;
+  /** Profile shift less the least without undercut; below zero the foot is cut away. Null for a ring. */
+  readonly undercutMargin: Traced | null;
   /** Why it has no usable flank, or null. */
   readonly missing: string | null;
 }
@@ -45,7 +49,8 @@ export function gearGeometry(
 ): GearGeometry {
   const { sheet } = work;
   const { stage } = place;
-  const at = `${place.at}.${side}`;
+  const { path, words: name } = nameOf(place, side);
+  const at = `${place.at}.${path}`;
   const { teeth: z, shift: x } = stage[side];
   const { beta, alphaT: alpha_t } = angles;
   const m_n = stage.module;
@@ -55,15 +60,25 @@ export function gearGeometry(
   const x_min = sheet.work('gears', at, undercutShift, { h_aP: rack.addendum, z, beta, alpha_t });
   const margin = sheet.work('gears', at, undercutMargin, { x, x_min });
   const tip = k === null ? null : sheet.work('gears', at, tipDiameter, { d, m_n, h_aP: rack.addendum, x, k });
-  const common = { at, side, reference: d, base: d_b, root: d_f, tip, undercutMargin: margin };
+  const common = {
+    at,
+    side,
+    name,
+    internal: false,
+    reference: d,
+    base: d_b,
+    root: d_f,
+    tip,
+    undercutMargin: margin,
+  };
   if (tip !== null && tip.value <= d_b.value)
     return {
       ...common,
       crest: null,
-      missing: `The tip of the ${side} lies inside its base circle: no flank is left.`,
+      missing: `The tip of the ${name} lies inside its base circle: no flank is left.`,
     };
   if (d_f.value <= 0)
-    return { ...common, crest: null, missing: `The ${side} has no body left inside its roots.` };
+    return { ...common, crest: null, missing: `The ${name} has no body left inside its roots.` };
   return {
     ...common,
     crest: tip === null ? null : crestOf(work, place, at, side, angles, d, d_b, tip),

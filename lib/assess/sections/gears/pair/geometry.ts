@@ -48,6 +48,8 @@ export interface Mesh {
 
 export interface StageGeometry extends StagePlace {
   readonly u: Traced;
+  /** The same as flank formulas take it: negative where the wheel is a ring. */
+  readonly flankRatio: Traced;
   readonly beta: Traced;
   readonly alphaT: Traced;
   readonly betaB: Traced;
@@ -98,7 +100,7 @@ export function stageGeometry(work: Work, place: StagePlace): StageGeometry {
   const k = aw === null ? null : shorteningOf(work, place, angles, aw);
   const pinion = gearGeometry(work, place, 'pinion', angles, k);
   const wheel = gearGeometry(work, place, 'wheel', angles, k);
-  const base = { ...place, u, beta, alphaT, betaB, aw, pinion, wheel };
+  const base = { ...place, u, flankRatio: u, beta, alphaT, betaB, aw, pinion, wheel };
   if (aw === null || alphaW0 === null)
     return { ...base, excess: null, backlash: null, mesh: null, missing: noCentre };
   const given = stage.centreDistance;

@@ -1,6 +1,6 @@
 // One pair of gears while it is worked: its place in the train, its paths, and the two gears by name.
 
-import { basicRack } from '@/lib/catalog/gears';
+import { basicRack, ringFillet } from '@/lib/catalog/gears';
 import type { PairStage } from '@/lib/design/parts/stage';
 import type { DesignSI } from '@/lib/design/read';
 import type { Read, Traced } from '@/lib/quantity/traced';
@@ -31,6 +31,24 @@ export interface StagePlace {
   readonly at: string;
   readonly place: string;
   readonly stage: PairSI;
+  /** What the pair and its gears are called where they are two members of a set. */
+  readonly called?: PairNames;
+}
+
+export interface PairNames {
+  /** `Stage 3 planet and ring`. */
+  readonly pair: string;
+  readonly gears: Readonly<Record<Side, GearName>>;
+}
+
+export interface GearName {
+  readonly path: string;
+  readonly words: string;
+}
+
+/** What a gear of the pair is called. */
+export function nameOf({ called }: StagePlace, side: Side): GearName {
+  return called?.gears[side] ?? { path: side, words: side };
 }
 
 /** The stages of the design in the order of the power flow. */
@@ -52,4 +70,5 @@ export const rack = {
   addendum: cited(basicRack.addendum, 'addendum of the rack over the module'),
   dedendum: cited(basicRack.dedendum, 'dedendum of the rack over the module'),
   fillet: cited(basicRack.filletRadius, 'root fillet of the rack over the module'),
+  ringFillet: cited(ringFillet, 'root fillet of a ring over the module, tool unknown'),
 } as const satisfies Record<string, Traced>;

@@ -76,8 +76,8 @@ export function stageLoad(
   const force = (T: Traced, as: string) =>
     sheet.work('gears', at, tangentialForce, { T, d: g.wheel.reference }, as);
   const load: StageLoad = {
-    pinion: gearLoad(work, `${at}.pinion`, next, duty),
-    wheel: gearLoad(work, `${at}.wheel`, shaft, duty),
+    pinion: gearLoad(work, g.pinion.at, next, duty),
+    wheel: gearLoad(work, g.wheel.at, shaft, duty),
     forcePeak: force(shaft.peak, 'F_t.peak'),
     forceHold: force(shaft.hold, 'F_t.hold'),
     velocity: sheet.work('gears', at, pitchLineVelocity, { omega: next.speed, d: g.pinion.reference }),
@@ -87,7 +87,7 @@ export function stageLoad(
   return { load, next };
 }
 
-function gearLoad(work: Work, at: string, shaft: Shaft, { moves }: DutyWork): GearLoad {
+export function gearLoad(work: Work, at: string, shaft: Shaft, { moves }: DutyWork): GearLoad {
   const cycles =
     moves === null
       ? null

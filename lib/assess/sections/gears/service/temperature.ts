@@ -78,7 +78,7 @@ export function toothTemperature(
     A: unitArea,
     ED: duty.share,
   };
-  const at = `${g.at}.${side}`;
+  const { at } = g[side];
   const against = toothFamily[mate.key];
   const { lubrication } = g.stage;
   const k_F = cited(heatTransfer('root', against, lubrication), 'heat coefficient of the root');

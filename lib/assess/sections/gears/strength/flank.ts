@@ -53,7 +53,7 @@ export function flankPressureOf(
     F_t: load.forcePeak,
     b: g.stage.faceWidth,
     d_1: g.pinion.reference,
-    u: g.u,
+    u: g.flankRatio,
   };
   return metals
     ? sheet.work('gears', g.at, flankPressureMetal, {
@@ -101,9 +101,9 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
   const capacity = capacityOf(work, c);
   const known = typeof capacity !== 'string';
   addCheck(work, {
-    key: `${g.at}.${side}.flank.life`,
+    key: `${g[side].at}.flank.life`,
     section: 'gears',
-    label: `${g.place} ${side}, flank`,
+    label: `${g.place} ${g[side].name}, flank`,
     mode: 'life',
     unit: 'MPa',
     demandLabel: 'Flank pressure at the peak of every move',
@@ -129,7 +129,7 @@ function capacityOf(work: Work, c: GearCase) {
   if (cycles === null) return lifeMissing;
   if (cycles.value > lastFatigueCycles)
     return 'Its flanks are loaded more than 10⁸ times in the life; no fatigue line reaches that far.';
-  const value = work.sheet.work('gears', `${g.at}.${side}`, flankStrength, {
+  const value = work.sheet.work('gears', g[side].at, flankStrength, {
     p_6: catalogued(allowed),
     f_T: atFlank.factor,
     N_L: cycles,

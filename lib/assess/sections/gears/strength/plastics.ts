@@ -1,6 +1,7 @@
 // What only plastic teeth are checked for: temperature, deflection of the tips, wear when they run dry.
 
 import { activeProfileLength } from '@/lib/calc/gears/geometry/contact-ratio';
+import { ringProfileLength } from '@/lib/calc/gears/internal/contact-ratio';
 import { shareOfModule, workingModulus } from '@/lib/calc/gears/service/allowable';
 import { allowedRise, temperatureRise } from '@/lib/calc/gears/service/mesh';
 import { flankWear, toothDeflection } from '@/lib/calc/gears/strength/plastics';
@@ -34,7 +35,7 @@ export function temperatureCheck(work: Work, c: GearCase, flank: Traced | string
   if (material.kind === 'metal') return;
   const { ambient, consequence, peakTorque } = work.design.duty;
   const limit = material.property('T_cont_max');
-  const at = `${g.at}.${side}`;
+  const { at } = g[side];
   const demand =
     typeof flank === 'string'
       ? null
@@ -54,7 +55,7 @@ export function temperatureCheck(work: Work, c: GearCase, flank: Traced | string
   addCheck(work, {
     key: `${at}.temperature`,
     section: 'gears',
-    label: `${g.place} ${side}, tooth temperature`,
+    label: `${g.place} ${g[side].name}, tooth temperature`,
     mode: 'heat',
     unit: 'K',
     demandLabel: 'Rise over the surroundings',
@@ -97,7 +98,7 @@ export function deflectionCheck(
   addCheck(work, {
     key: `${g.at}.deflection`,
     section: 'gears',
-    label: `${g.place}, deflection of the teeth`,
+    label: `${g.called?.pair ?? g.place}, deflection of the teeth`,
     mode: 'travel',
     unit: 'mm',
     demandLabel: 'Deflection of the tips at the peak',
@@ -129,7 +130,7 @@ function modulusOf(
   if (m.modulus === undefined) return lacking(m, 'E_xy');
   if (n === undefined) return 'The catalogue holds no exponent for part-filled sections.';
   if (typeof atRoot === 'string') return atRoot;
-  const at = `${g.at}.${side}`;
+  const { at } = g[side];
   const E_theta = work.sheet.work('gears', at, workingModulus, {
     E: catalogued(m.modulus),
     f_T: atRoot.factor,
@@ -150,13 +151,13 @@ export function wearCheck(work: Work, c: GearCase, friction: Friction | string):
   if (!dry && !onMetal) return;
   const k_w = material.property(!onMetal ? 'kw_self_dry' : dry ? 'kw_steel_dry' : 'kw_steel_grease');
   if (k_w === undefined) return;
-  const at = `${g.at}.${side}`;
+  const { at } = g[side];
   const demand = wearOf(work, c, friction, catalogued(k_w));
   const required = requiredWear();
   addCheck(work, {
     key: `${at}.wear`,
     section: 'gears',
-    label: `${g.place} ${side}, flank wear`,
+    label: `${g.place} ${g[side].name}, flank wear`,
     mode: 'wear',
     unit: 'mm',
     demandLabel: 'Wear over the life',
@@ -179,10 +180,12 @@ function wearOf(work: Work, c: GearCase, friction: Friction | string, k_w: Trace
   if (tip === null) return 'The tip diameter is not known.';
   const { cycles, torquePeak } = load[side];
   if (cycles === null) return lifeMissing;
-  const at = `${g.at}.${side}`;
+  const { at } = g[side];
   const rho_Nf = g.mesh.start[side];
   if (rho_Nf.value < 0) return 'The tip of the mate reaches inside the base circle: the teeth interfere.';
-  const l_Fl = work.sheet.work('gears', at, activeProfileLength, { d_a: tip, d_b: base, rho_Nf });
+  const l_Fl = c.geometry[side].internal
+    ? work.sheet.work('gears', at, ringProfileLength, { d_a2: tip, d_b2: base, rho_Nf2: rho_Nf })
+    : work.sheet.work('gears', at, activeProfileLength, { d_a: tip, d_b: base, rho_Nf });
   if (!(l_Fl.value > 0)) return 'No part of the flank is in contact.';
   return work.sheet.work('gears', at, flankWear, {
     T: torquePeak,

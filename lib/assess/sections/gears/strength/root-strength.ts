@@ -32,7 +32,7 @@ export function fillingOf(work: Work, { geometry: g, side }: GearCase): Filling 
   const exponent = ruleValue('rule_solid_fraction', 'core_strength_exponent');
   if (exponent === undefined) return null;
   const phi_s = g.stage[side].solidFraction;
-  const factor = work.sheet.work('gears', `${g.at}.${side}`, solidFactor, { phi_s, n: catalogued(exponent) });
+  const factor = work.sheet.work('gears', g[side].at, solidFactor, { phi_s, n: catalogued(exponent) });
   return { factor, exponent };
 }
 
@@ -49,7 +49,7 @@ export function strengthOf(
   if (filling === null) return 'The catalogue holds no exponent for part-filled sections.';
   if (typeof atRoot === 'string') return atRoot;
   const inputs = { R_m: catalogued(base), f_T: atRoot.factor, f_s: filling.factor };
-  const value = work.sheet.work('gears', `${g.at}.${side}`, staticStrength, inputs, as);
+  const value = work.sheet.work('gears', g[side].at, staticStrength, inputs, as);
   const solid = g.stage[side].solidFraction.value >= 1;
   return {
     value,
@@ -81,7 +81,7 @@ export function fatigueOf(work: Work, c: GearCase, strength: Strength | string):
   const f6 = material.property('fatigue_fraction_1e6');
   if (f4 === undefined || f5 === undefined || f6 === undefined)
     return lacking(material, 'fatigue_fraction_1e6');
-  const at = `${c.geometry.at}.${side}`;
+  const { at } = c.geometry[side];
   const f_N = work.sheet.work('gears', at, fatigueFraction, {
     N_L: cycles,
     f_4: catalogued(f4),
@@ -90,7 +90,7 @@ export function fatigueOf(work: Work, c: GearCase, strength: Strength | string):
   });
   const sigma_FN = work.sheet.work('gears', at, fatigueStrength, { sigma_FS: strength.value, f_N });
   const bothWays = work.document.drive.direction === 'reversing';
-  const Y_M = material.kind === 'metal' ? alreadyReversed : bothWays ? reversing : oneWay;
+  const Y_M = material.kind === 'metal' ? alreadyReversed : (c.meanStress ?? (bothWays ? reversing : oneWay));
   const value = work.sheet.work('gears', at, meanStressStrength, { sigma_FN, Y_M });
   // The range is that of the tabulated life nearest to the one asked for.
   const nearest = cycles.value < 3e4 ? f4 : cycles.value < 3e5 ? f5 : f6;
@@ -106,7 +106,7 @@ export function sustainedOf(work: Work, c: GearCase, strength: Strength | string
   const fraction = c.material.property('creep_stress_fraction_1000h');
   if (fraction === undefined) return lacking(c.material, 'creep_stress_fraction_1000h');
   if (typeof strength === 'string') return strength;
-  const at = `${c.geometry.at}.${c.side}`;
+  const { at } = c.geometry[c.side];
   const value = work.sheet.work('gears', at, sustainedStrength, {
     sigma_FS: strength.value,
     c: catalogued(fraction),

@@ -30,6 +30,8 @@ export interface GearCase {
   readonly mate: GearMaterial;
   readonly load: StageLoad;
   readonly shares: RootMeshFactors | null;
+  /** Mean stress influence of a tooth that is bent both ways however the drive turns: a planet. */
+  readonly meanStress?: Traced;
   readonly atRoot: Retention | string;
   readonly atFlank: Retention | string;
 }
@@ -47,7 +49,7 @@ export function rootStressOf(
   if (shares === null || g.missing !== null) return g.missing ?? 'The stage has no mesh.';
   const form = toothForm(work, g, side);
   if (typeof form === 'string') return form;
-  const at = `${g.at}.${side}`;
+  const { at } = g[side];
   const K_A = work.design.duty.shockFactor;
   const common = { b: g.stage.faceWidth, m_n: g.stage.module, ...form, ...shares };
   const metals = material.kind === 'metal' && mate.kind === 'metal';

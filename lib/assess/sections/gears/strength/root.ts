@@ -24,7 +24,7 @@ function peakCheck(work: Work, c: GearCase, stress: RootStress | string, strengt
   const { consequence, peakTorque } = work.design.duty;
   const required = requiredRootStatic(material.kind, material.across, consequence);
   addCheck(work, {
-    key: `${c.geometry.at}.${c.side}.root.peak`,
+    key: `${c.geometry[c.side].at}.root.peak`,
     section: 'gears',
     label: labelOf(c),
     mode: 'peak',
@@ -44,7 +44,7 @@ function lifeCheck(work: Work, c: GearCase, stress: RootStress | string, tensile
   const { consequence, peakTorque } = work.design.duty;
   const required = requiredRootFatigue(c.material.kind, c.material.across, consequence);
   addCheck(work, {
-    key: `${c.geometry.at}.${c.side}.root.life`,
+    key: `${c.geometry[c.side].at}.root.life`,
     section: 'gears',
     label: labelOf(c),
     mode: 'life',
@@ -64,7 +64,7 @@ function holdCheck(work: Work, c: GearCase, stress: RootStress | string, tensile
   if (material.kind === 'metal' || holdTorque.value === 0 || holdTime.value === 0) return;
   const required = requiredSustained(material.across, consequence);
   addCheck(work, {
-    key: `${c.geometry.at}.${c.side}.root.hold`,
+    key: `${c.geometry[c.side].at}.root.hold`,
     section: 'gears',
     label: `${labelOf(c)}, held`,
     mode: 'life',
@@ -99,5 +99,5 @@ function sides(
 }
 
 function labelOf(c: GearCase): string {
-  return `${c.geometry.place} ${c.side}, tooth root`;
+  return `${c.geometry.place} ${c.geometry[c.side].name}, tooth root`;
 }
