@@ -4,6 +4,7 @@ import { bearings } from './elements/bearings';
 import bearingCases from './elements/bearings.json';
 import { control } from './elements/control';
 import controlCases from './elements/control.json';
+import { bearingExamples, fastenerExamples, shaftExamples } from './elements/examples';
 import { fasteners } from './elements/fasteners';
 import fastenerCases from './elements/fasteners.json';
 import { fixture } from './elements/fixture';
@@ -22,6 +23,8 @@ import { supply } from './elements/supply';
 import supplyCases from './elements/supply.json';
 import { backlash } from './gears/backlash';
 import backlashCases from './gears/backlash.json';
+import beltCases from './gears/belt.json';
+import * as examples from './gears/examples';
 import { geometry } from './gears/geometry';
 import geometryCases from './gears/geometry.json';
 import { internalAndPlanetary } from './gears/internal';
@@ -53,11 +56,12 @@ const shelf = (topic: string, file: unknown, works: Works, unworked: Shelf['unwo
 const heldTo = 'a table, which tests/catalog/gears.test.ts holds the catalogue to';
 
 export const shelves: readonly Shelf[] = [
-  shelf('gear geometry', geometryCases, geometry),
+  shelf('gear geometry', geometryCases, { ...geometry, ...examples.geometryExamples }),
   shelf('internal and planetary gears', internalCases, internalAndPlanetary),
-  shelf('worms', wormCases, worm),
-  shelf('tooth strength', strengthCases, strength),
-  shelf('forces, losses, plastic teeth', plasticCases, forcesAndPlastics),
+  shelf('worms', wormCases, { ...worm, ...examples.wormExamples }),
+  shelf('belts', beltCases, examples.beltExamples),
+  shelf('tooth strength', strengthCases, { ...strength, ...examples.strengthExamples }),
+  shelf('forces, losses, plastic teeth', plasticCases, { ...forcesAndPlastics, ...examples.forceExamples }),
   shelf('backlash', backlashCases, backlash),
   shelf(
     'gear tables',
@@ -72,10 +76,10 @@ export const shelves: readonly Shelf[] = [
       'bkl-04-agma-range': 'a table of usual backlash; the formulas take backlash as given',
     },
   ),
-  shelf('shafts and hubs', shaftCases, shafts),
+  shelf('shafts and hubs', shaftCases, { ...shafts, ...shaftExamples }),
   shelf('shaft lines', shaftLineCases, shaftLines),
-  shelf('bearings', bearingCases, bearings),
-  shelf('screws and joints', fastenerCases, fasteners),
+  shelf('bearings', bearingCases, { ...bearings, ...bearingExamples }),
+  shelf('screws and joints', fastenerCases, { ...fasteners, ...fastenerExamples }),
   shelf('fixture and statics', fixtureCases, fixture),
   shelf('wire and packs', supplyCases, supply),
   shelf('motor and heat', motorCases, motor),

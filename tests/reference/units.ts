@@ -44,6 +44,7 @@ const units: Readonly<Record<string, number | readonly [factor: number, offset: 
   'N/mm': 1e3,
   V: 1,
   W: 1,
+  'W/(m2 K)': 1,
   'W h': 3600,
   Wb: 1,
   cm2: 1e-4,
