@@ -66,13 +66,16 @@ export const stageStarts: { readonly [K in StageKind]: Extract<Stage, { readonly
   },
   worm: {
     ...common,
-    ...teeth,
+    pressureAngle: 20,
+    faceWidth: 15,
+    lubrication: 'grease',
     kind: 'worm',
     starts: 2,
     wormDiameter: 20,
+    axialModule: 1.5,
     wormMaterial: 'steel_c45',
     friction: null,
-    wheel: { ...gear, teeth: 40, material: 'pom_machined', build: 'solid' },
+    wormWheel: { ...gear, teeth: 40, material: 'pom_machined', build: 'solid' },
     ...behind,
   },
 };

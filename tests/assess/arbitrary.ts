@@ -1,7 +1,7 @@
 // Designs to hold the assessment to: any the schema allows, and plausible ones in which every stage meshes.
 import fc from 'fast-check';
 import type { Design } from '@/lib/design/document';
-import type { Stage } from '@/lib/design/parts/gears';
+import { isPair, type Stage } from '@/lib/design/parts/stage';
 import { anyDesign } from '../design/any-design';
 
 const plausibleGear = fc.record({
@@ -24,6 +24,7 @@ export const plausibleDesign: fc.Arbitrary<Design> = fc
       ...design.train,
       stages: design.train.stages.map((stage, i): Stage => {
         const [pinion, wheel, pressureAngle] = drawn[i] ?? [{}, {}, 20];
+        if (!isPair(stage)) return stage;
         return {
           ...stage,
           pressureAngle,

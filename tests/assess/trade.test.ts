@@ -2,12 +2,13 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import type { Design } from '@/lib/design/document';
+import { isPair } from '@/lib/design/parts/stage';
 import { swingArm } from '@/lib/design/starters/swing-arm';
 import { changed } from './power/worked';
 
 /** Four printed stages of 3:1, drawn for 15 N·m: each coarser and wider than the one before. */
 function printedTrain(): Design {
-  const [stage] = swingArm.train.stages;
+  const stage = swingArm.train.stages.find(isPair);
   if (stage === undefined) throw new Error('no stage');
   const sizes = [
     { module: 1, faceWidth: 10 },

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { z } from 'zod';
 import { type Design, design } from '@/lib/design/document';
-import { fieldOf, type LeafField } from '@/lib/quantity/field';
+import { fieldOf, type LeafField, shapesOf } from '@/lib/quantity/field';
 
 /** Documents with every field anywhere in its range, unknown where it may be, and 1 to 8 stages with their own ids. */
 export const anyDesign: fc.Arbitrary<Design> = anyOf(design)
@@ -32,8 +32,9 @@ function anyValue(field: LeafField): fc.Arbitrary<number | string | boolean | nu
 
 function anyOf(schema: z.core.$ZodType): fc.Arbitrary<unknown> {
   const field = fieldOf(schema);
-  if (field !== undefined && field.kind !== 'part' && field.kind !== 'list') return anyValue(field);
   if (schema instanceof z.ZodLiteral) return fc.constant([...schema.values][0]);
+  if (field?.kind === 'variants') return fc.oneof(...shapesOf(schema).map(anyOf));
+  if (field !== undefined && field.kind !== 'part' && field.kind !== 'list') return anyValue(field);
   if (schema instanceof z.ZodObject) {
     return fc.record(
       Object.fromEntries(Object.entries(schema.shape).map(([key, child]) => [key, anyOf(child)])),

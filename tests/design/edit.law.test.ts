@@ -10,6 +10,8 @@ import { anyDesign } from './any-design';
 
 const seed = 20269;
 const paths = fieldsOf(starters.lifter.document).map((f) => f.path);
+const kinds = paths.filter((path) => path.endsWith('.kind'));
+const listPath = fc.constantFrom('train.stages' as const, 'duty.loads' as const);
 const stageId = fc.constantFrom('s1', 's2', 's3', 's4', 'x1', 'x2', 'x3', 'x4', 'x5');
 
 const text = fc.oneof(
@@ -28,6 +30,17 @@ const text = fc.oneof(
     'spur',
     'flat',
     'none',
+    'doubleHelical',
+    'planetary',
+    'belt',
+    'worm',
+    'unnamed',
+    'turning',
+    'pin',
+    'key',
+    'clamp',
+    'ball',
+    'screws',
   ),
   fc.double({ noNaN: true }).map(String),
   fc.string({ maxLength: 60 }),
@@ -42,15 +55,21 @@ const anyEdit: fc.Arbitrary<Edit> = fc.oneof(
       text,
     }),
   },
+  {
+    weight: 3,
+    arbitrary: fc.record({ do: fc.constant('set' as const), path: fc.constantFrom(...kinds), text }),
+  },
   fc.record({
-    do: fc.constant('insertStage' as const),
+    do: fc.constant('insert' as const),
+    list: listPath,
     id: stageId,
     after: fc.option(stageId),
-    like: stageId,
+    like: fc.option(stageId),
   }),
-  fc.record({ do: fc.constant('removeStage' as const), id: stageId }),
+  fc.record({ do: fc.constant('remove' as const), list: listPath, id: stageId }),
   fc.record({
-    do: fc.constant('moveStage' as const),
+    do: fc.constant('move' as const),
+    list: listPath,
     id: stageId,
     by: fc.constantFrom(-1 as const, 1 as const),
   }),
@@ -80,7 +99,7 @@ it('loses nothing that is typed: each text is either in the document or waiting 
       for (const one of edits) {
         content = applyEdit(content, one).content;
         if (one.do === 'set') last.set(one.path, one.text);
-        if (one.do === 'insertStage' || one.do === 'removeStage') forgetStages(last, content);
+        forgetGone(last, content);
       }
       const problems = pendingProblems(content);
       for (const [path, typed] of last) {
@@ -120,14 +139,20 @@ it('takes any value that a field may hold, in any document', () => {
   fc.assert(
     fc.property(anyDesign, anyDesign, (from, to) => {
       let content: DraftContent = { document: from, pending: {} };
-      for (const { path, value, field } of fieldsOf({ ...to, train: from.train })) {
+      const goal = {
+        ...to,
+        train: from.train,
+        coupons: from.coupons,
+        duty: { ...to.duty, loads: from.duty.loads },
+      };
+      for (const { path, value, field } of fieldsOf(goal)) {
         const typed =
           value === null ? '' : field.kind === 'flag' ? (value === true ? 'yes' : 'no') : String(value);
         const edited = applyEdit(content, { do: 'set', path, text: typed });
         expect(edited.problem).toBeNull();
         content = edited.content;
       }
-      expect(content).toEqual({ document: { ...to, train: from.train }, pending: {} });
+      expect(content).toEqual({ document: goal, pending: {} });
     }),
     { seed, numRuns: 20 },
   );
@@ -142,11 +167,7 @@ it('passes through the border schema unchanged', () => {
   );
 });
 
-/** A removed stage takes its texts with it; a later stage with the same id starts with none. */
-function forgetStages(last: Map<string, string>, content: DraftContent): void {
-  const here = new Set(content.document.train.stages.map((s) => s.id));
-  for (const path of last.keys()) {
-    const id = /^train\.stages\.([^.]+)\./.exec(path)?.[1];
-    if (id !== undefined && !here.has(id)) last.delete(path);
-  }
+/** What is removed, or has no place in the new shape of its part, takes its texts with it. */
+function forgetGone(last: Map<string, string>, content: DraftContent): void {
+  for (const path of last.keys()) if (valueAt(content.document, path) === undefined) last.delete(path);
 }

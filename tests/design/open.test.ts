@@ -82,7 +82,7 @@ describe('a document with a fault', () => {
   it('points by position at a stage whose id is not one', () => {
     expect(faults((d) => (d.train.stages[2].id = 7))[0]?.path).toBe('train.stages.2.id');
     expect(faults((d) => (d.train.stages[2].id = 'S 3'))[0]?.sentence).toBe(
-      'A stage id is 2 to 12 small letters and digits.',
+      'An id is 2 to 12 small letters and digits.',
     );
   });
 
@@ -102,8 +102,8 @@ describe('a document with a fault', () => {
   });
 
   it('says which versions can be read', () => {
-    expect(problems({ ...raw(), version: 2 })).toEqual([
-      { path: 'version', sentence: 'This document is of version 2; this Pawl reads up to 1.' },
+    expect(problems({ ...raw(), version: 3 })).toEqual([
+      { path: 'version', sentence: 'This document is of version 3; this Pawl reads up to 2.' },
     ]);
     expect(problems({ ...raw(), version: 0 })[0]?.sentence).toBe(
       'Documents of version 0 cannot be read any more.',

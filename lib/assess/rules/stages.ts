@@ -74,7 +74,7 @@ export function gearsOf(stage: Stage): readonly Pick<Gear, 'material'>[] {
     case 'belt':
       return [stage.driver, stage.driven];
     case 'worm':
-      return [{ material: stage.wormMaterial }, stage.wheel];
+      return [{ material: stage.wormMaterial }, stage.wormWheel];
     default:
       return [stage.pinion, stage.wheel];
   }

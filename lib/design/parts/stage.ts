@@ -170,7 +170,7 @@ export const stage = variants(
     worm: {
       label: 'Worm',
       shape: {
-        module: quantity({ label: 'Axial module', symbol: 'm_x', unit: 'mm', min: 0.2, max: 12 }),
+        axialModule: quantity({ label: 'Axial module', symbol: 'm_x', unit: 'mm', min: 0.2, max: 12 }),
         pressureAngle,
         faceWidth,
         lubrication,
@@ -197,7 +197,7 @@ export const stage = variants(
           min: 0.005,
           max: 1,
         }),
-        wheel: gear('Worm wheel', 12),
+        wormWheel: gear('Worm wheel', 12),
         ...behind,
       },
     },

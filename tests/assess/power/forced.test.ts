@@ -1,12 +1,13 @@
 // What drive and supply can force at stall.
 import { describe, expect, it } from 'vitest';
 import type { Design } from '@/lib/design/document';
+import { isPair } from '@/lib/design/parts/stage';
 import { swingArm } from '@/lib/design/starters/swing-arm';
 import { type Changes, changed, plainTrain, worked } from './worked';
 
 /** An outrunner of the 3 kW class behind 81:1: four stages of 3:1. */
 function outrunner(cells: number, changes: Changes = {}): Design {
-  const [stage] = swingArm.train.stages;
+  const stage = swingArm.train.stages.find(isPair);
   if (stage === undefined) throw new Error('no stage');
   const three = (id: string) => ({
     ...stage,

@@ -1,0 +1,77 @@
+// Documents of version 1, as they were stored, still open, and what they said is kept.
+import { readdirSync, readFileSync } from 'node:fs';
+import path from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { assess } from '@/lib/assess/assess';
+import { openDocument } from '@/lib/design/open';
+import { fieldsOf } from '@/lib/design/walk';
+
+const folder = path.join(import.meta.dirname, 'fixtures/version-1');
+const stored = readdirSync(folder).map((name) => ({
+  name,
+  raw: JSON.parse(readFileSync(path.join(folder, name), 'utf8')),
+}));
+
+function opened(raw: unknown) {
+  const result = openDocument(raw);
+  if (!result.ok) throw new Error(result.problems.map((p) => `${p.path}: ${p.sentence}`).join('\n'));
+  return result.document;
+}
+
+/** Every number, word and flag of a raw document by its path through ids. */
+function leaves(value: unknown, at = ''): [path: string, value: unknown][] {
+  if (Array.isArray(value)) return value.flatMap((item) => leaves(item, `${at}.${item.id}`));
+  if (typeof value === 'object' && value !== null)
+    return Object.entries(value).flatMap(([key, v]) => leaves(v, at === '' ? key : `${at}.${key}`));
+  return [[at, value]];
+}
+
+describe.each(stored)('$name', ({ raw }) => {
+  it('opens as a document of the present version and assesses', () => {
+    const document = opened(raw);
+    expect(document.version).toBe(2);
+    expect(assess(document).headline.demanded).toBe(raw.duty.peakTorque);
+  });
+
+  it('keeps every value that was entered', () => {
+    const now = new Map(fieldsOf(opened(raw)).map((f) => [f.path, f.value]));
+    const moved = /\.axialBearing$|\.id$|^version$/;
+    for (const [at, value] of leaves(raw)) if (!moved.test(at)) expect(now.get(at), at).toBe(value);
+  });
+
+  it('is not changed by being opened', () => {
+    const before = structuredClone(raw);
+    opened(raw);
+    expect(raw).toEqual(before);
+  });
+});
+
+describe('what took the axial load of a stage', () => {
+  const vane = stored.find(({ name }) => name === 'vane.json')?.raw;
+
+  it('is said of both shafts that the stage pushes', () => {
+    const raw = structuredClone(vane);
+    raw.train.stages[1].axialBearing = 'bearing';
+    const { train } = opened(raw);
+    expect(train.motorShaft.kind).toBe('unnamed');
+    expect(train.stages.map(({ shaft }) => (shaft.kind === 'turning' ? shaft.locating : null))).toEqual([
+      'thrust',
+      'thrust',
+      null,
+    ]);
+  });
+
+  it('is left open where nothing was named', () => {
+    expect(opened(vane).train.stages.every(({ shaft }) => shaft.kind === 'unnamed')).toBe(true);
+  });
+});
+
+it('a malformed document of version 1 is named at its place, as one of the present version is', () => {
+  const raw = structuredClone(stored[0]?.raw);
+  raw.train.stages[0].module = 'fine';
+  raw.duty = 3;
+  const result = openDocument(raw);
+  expect(result.ok ? [] : result.problems.map((p) => p.sentence)).toEqual(
+    expect.arrayContaining(['Normal module must be a number.', 'Duty must be an object with its fields.']),
+  );
+});
