@@ -51,6 +51,8 @@ export interface Figure {
   readonly missing: string | null;
   /** Key of the worked step that gave it, or null. */
   readonly step: string | null;
+  /** Where the value comes from, as an input of a step says it; absent in assessments made before this was kept. */
+  readonly origin?: string | null;
   /** True for the few figures that stand at the head of a comparison. */
   readonly headline: boolean;
 }
@@ -89,6 +91,16 @@ export interface Check {
   readonly caveat: string | null;
   /** Keys of the worked steps of demand, capacity and factor. */
   readonly steps: readonly string[];
+  /** Absent in assessments made before this was kept. */
+  readonly origins?: CheckOrigins;
+}
+
+/** Where the numbers of a check come from, each as an input of a worked step says it; null where there is no number. */
+export interface CheckOrigins {
+  readonly demand: string | null;
+  readonly capacity: string | null;
+  /** The output torque that causes the demand, N m, and the power of torque with which the demand grows. */
+  readonly torque: { readonly value: number; readonly from: string; readonly power: number } | null;
 }
 
 export type FindingClass = 'critical' | 'major' | 'minor';
@@ -126,7 +138,15 @@ export interface Curve {
   readonly yUnit: UnitKey;
   readonly lines: readonly { readonly label: string; readonly points: readonly CurvePoint[] }[];
   /** Points the duty asks for, marked on the plot. */
-  readonly marks: readonly { readonly label: string; readonly x: number; readonly y: number }[];
+  readonly marks: readonly CurveMark[];
+  /** What its lines are drawn from; absent in assessments made before this was kept. */
+  readonly inputs?: readonly StepInput[];
+}
+
+/** A marked point of a curve; `from` says where its y comes from, as an input of a worked step does. */
+export interface CurveMark extends CurvePoint {
+  readonly label: string;
+  readonly from?: string;
 }
 
 /** One input of a worked step. */

@@ -48,6 +48,13 @@ export interface MemberLoad {
   readonly forces: MemberForces | string;
 }
 
+/** Play of a stage, rad. Below zero the teeth bind. A sentence says what an end of the tolerances lacks. */
+export interface Backlash {
+  readonly nominal: Traced;
+  readonly least: Traced | string;
+  readonly greatest: Traced | string;
+}
+
 /** One stage as shafts, hubs, bearings and stiffness see it. */
 export interface StageLoads {
   /** Path of the stage. */
@@ -70,8 +77,8 @@ export interface StageLoads {
   readonly planet: { readonly radial: Traced; readonly speed: Traced; readonly turns: Traced } | null;
   /** Torsional stiffness of mesh or belt on the output member, N m/rad, or why it is not known. */
   readonly meshStiffness: Traced | string;
-  /** Backlash of the stage at its own output member, rad: least, nominal, greatest; or why it is not known. */
-  readonly backlash: { readonly least: Traced; readonly nominal: Traced; readonly greatest: Traced } | string;
+  /** Backlash of the stage at its own output member, or why it is not known. */
+  readonly backlash: Backlash | string;
 }
 
 /** What a shaft hands to its bearings, at the peak torque without shocks, N. */
@@ -155,6 +162,7 @@ export function addFigure(work: Work, f: FigureInput): void {
     better: f.better ?? 'neither',
     missing: value === null ? (f.missing ?? 'It cannot be worked out from what is entered.') : null,
     step: stepOf(value),
+    origin: value?.from ?? null,
     headline: f.headline ?? false,
   });
 }
@@ -211,6 +219,14 @@ export function addCheck(work: Work, c: CheckInput): void {
     missing: factor === null ? (c.missing ?? 'A value it needs is not entered.') : null,
     caveat: c.caveat ?? null,
     steps: [demand, capacity].flatMap((t) => stepOf(t) ?? []),
+    origins: {
+      demand: demand?.from ?? null,
+      capacity: capacity?.from ?? null,
+      torque:
+        c.torque === undefined || finite(c.torque.at) === null
+          ? null
+          : { ...c.torque.at, power: c.torque.power },
+    },
   });
 }
 
