@@ -40,6 +40,58 @@ export const shaftMass = formula({
   of: (g) => g.m_l * g.l,
 });
 
+/** How far a shaft reaches beyond its left support, m; x_1 and x_2 the places of its members. */
+export const overhangLeft = formula({
+  key: 'shafts.overhangLeft',
+  symbol: 'c_A',
+  name: 'Overhang beyond support A',
+  unit: 'm',
+  given: { x_A: 'm', x_1: 'm', x_2: 'm' },
+  text: 'x_A - min(x_A, x_1, x_2)',
+  source: 'Geometry',
+  domain: { x_1: [-5, 15], x_2: [-5, 15] },
+  of: (g) => g.x_A - Math.min(g.x_A, g.x_1, g.x_2),
+});
+
+/** The same beyond its right support, m. */
+export const overhangRight = formula({
+  key: 'shafts.overhangRight',
+  symbol: 'c_B',
+  name: 'Overhang beyond support B',
+  unit: 'm',
+  given: { x_B: 'm', x_1: 'm', x_2: 'm' },
+  text: 'max(x_B, x_1, x_2) - x_B',
+  source: 'Geometry',
+  domain: { x_1: [-5, 15], x_2: [-5, 15] },
+  of: (g) => Math.max(g.x_B, g.x_1, g.x_2) - g.x_B,
+});
+
+/** Length of a shaft between the outermost of its supports and members, m. */
+export const shaftLength = formula({
+  key: 'shafts.shaftLength',
+  symbol: 'l_s',
+  name: 'Length of a shaft',
+  unit: 'm',
+  given: { c_A: 'm', l: 'm', c_B: 'm' },
+  text: 'c_A + l + c_B',
+  source: 'Geometry',
+  validity: 'Ends beyond the middles of bearings and gears are not in it.',
+  of: (g) => g.c_A + g.l + g.c_B,
+});
+
+/** Mass of a gear or pulley as a solid disc, kg. */
+export const discMass = formula({
+  key: 'shafts.discMass',
+  symbol: 'm_g',
+  name: 'Mass of a gear as a solid disc',
+  unit: 'kg',
+  given: { rho: 'kg/m^3', d: 'm', b: 'm' },
+  text: 'pi / 4 * rho * d^2 * b',
+  source: 'Geometry',
+  validity: 'Heavier than a gear with a bore and a web; hubs left out.',
+  of: (g) => (Math.PI / 4) * g.rho * g.d ** 2 * g.b,
+});
+
 /** Twist of one step of a round shaft, rad; steps in a row add. */
 export const twist = formula({
   key: 'shafts.twist',

@@ -89,15 +89,39 @@ export const yieldFactor = formula({
   of: (g) => g.S_y / g.sigma_v,
 });
 
-/** Least diameter that keeps a factor n against yielding under a bending moment and a torque, m. */
+/** A moment or torque with the shock factor on it, N m. */
+export const withShock = formula({
+  key: 'shafts.withShock',
+  symbol: 'M_K',
+  name: 'Moment or torque with shocks',
+  unit: 'N m',
+  given: { K_A: '1', M: 'N m' },
+  text: 'K_A * M',
+  source: 'Application factor as ISO 6336-6 has it for teeth',
+  of: (g) => g.K_A * g.M,
+});
+
+/** Least diameter that keeps a factor n against yielding under a bending moment and a torque, m; K_s raises both stresses. */
 export const leastDiameterStatic = formula({
   key: 'shafts.leastDiameterStatic',
-  symbol: 'd_min',
+  symbol: 'd_y',
   name: 'Least diameter against yielding',
   unit: 'm',
-  given: { n: '1', M_b: 'N m', T: 'N m', S_y: 'Pa' },
-  text: 'cbrt(16 * n / (pi * S_y) * sqrt(4 * M_b^2 + 3 * T^2))',
+  given: { n: '1', K_s: '1', M_b: 'N m', T: 'N m', S_y: 'Pa' },
+  text: 'cbrt(16 * n * K_s / (pi * S_y) * sqrt(4 * M_b^2 + 3 * T^2))',
   source: 'Distortion energy, solved for the diameter',
-  validity: 'Solid round shaft of a ductile material, without notches.',
-  of: (g) => Math.cbrt(((16 * g.n) / (Math.PI * g.S_y)) * Math.sqrt(4 * g.M_b ** 2 + 3 * g.T ** 2)),
+  validity: 'Solid round shaft of a ductile material.',
+  of: (g) => Math.cbrt(((16 * g.n * g.K_s) / (Math.PI * g.S_y)) * Math.sqrt(4 * g.M_b ** 2 + 3 * g.T ** 2)),
+});
+
+/** The diameter that serves against both, m. */
+export const governingDiameter = formula({
+  key: 'shafts.governingDiameter',
+  symbol: 'd_min',
+  name: 'Least diameter that serves',
+  unit: 'm',
+  given: { d_y: 'm', d_f: 'm' },
+  text: 'max(d_y, d_f)',
+  source: 'Definition',
+  of: (g) => Math.max(g.d_y, g.d_f),
 });

@@ -34,7 +34,7 @@ it('keeps at its least diameter just the factor it was asked for, static and by 
   fc.assert(
     fc.property(range(0.1, 50), range(0.1, 50), range(1, 4), (M, T, n) => {
       const S_y = 4e8;
-      const d = stress.leastDiameterStatic.of({ n, M_b: M, T, S_y });
+      const d = stress.leastDiameterStatic.of({ n, K_s: 1, M_b: M, T, S_y });
       const sigma = stress.bendingStress.of({ M_b: M, d });
       const tau_t = stress.torsionStress.of({ T, d });
       const sigma_v = stress.equivalentStress.of({ sigma, tau_t });

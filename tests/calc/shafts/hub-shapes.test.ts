@@ -76,12 +76,13 @@ describe('polygon profiles', () => {
 
 describe('squares and hexagons', () => {
   it('hold on each flat what one flat of that width holds', () => {
-    const b_f = polygonFlat.of({ s_w: 8e-3, n_f: 4, c_k: 0 });
+    const b_f = polygonFlat.of({ s_w: 8e-3, n_f: 4, s_k: 0 });
     expect(b_f).toBeCloseTo(8e-3, 12);
     const one = flatTorque.of({ p: 20e6, l: 10e-3, b_f });
     expect(flatsTorque.of({ n_f: 4, p: 20e6, l: 10e-3, b_f })).toBeCloseTo(4 * one, 12);
+    expect(polygonFlat.of({ s_w: 8e-3, n_f: 4, s_k: 0.1 })).toBeCloseTo(6.4e-3, 12);
     // A hexagon 8 mm across flats has sides of 8/√3 = 4.619 mm.
-    expect(polygonFlat.of({ s_w: 8e-3, n_f: 6, c_k: 0 })).toBeCloseTo(8e-3 / Math.sqrt(3), 12);
+    expect(polygonFlat.of({ s_w: 8e-3, n_f: 6, s_k: 0 })).toBeCloseTo(8e-3 / Math.sqrt(3), 12);
   });
 
   it.each([4, 6] as const)('%i flats: torsion section as Prandtl’s stress function gives it', (n) => {

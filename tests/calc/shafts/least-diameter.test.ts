@@ -57,3 +57,25 @@ it('stretches under moment and thrust as both stresses added', () => {
   const both = stress.bendingStress.of({ M_b: stress.momentWithThrust.of({ M_b, F_a, d }), d });
   expect(both).toBeCloseTo(stress.bendingStress.of({ M_b, d }) + stress.thrustStress.of({ F_a: 300, d }), 3);
 });
+
+it('stands as far from the swing it lasts as Goodman’s line says, and takes the thicker of two diameters', () => {
+  const g = { sigma_a: 8e7, sigma_m: 5e7, S_ut: 6e8 };
+  const S_f = 2e8;
+  expect(S_f / criteria.goodmanStress.of({ ...g, S_f })).toBeCloseTo(
+    criteria.goodmanFactor.of({ ...g, S_e: S_f }),
+    12,
+  );
+  const M = stress.withShock.of({ K_A: 1.25, M: 4 });
+  expect(criteria.halfSwing.of({ M })).toBeCloseTo(2.5, 12);
+  const one = { n: 1.5, K_s: 1, M_b: M, T: 3, S_y: 3e8 };
+  const d_y = stress.leastDiameterStatic.of(one);
+  const d_f = stress.leastDiameterStatic.of({ ...one, K_s: 8 });
+  expect(d_f / d_y).toBeCloseTo(2, 12);
+  expect(stress.governingDiameter.of({ d_y, d_f })).toBe(d_f);
+});
+
+it('counts a turn as one swing, and a short move as one at least', () => {
+  const g = { N_moves: 1000, phi_move: Math.PI / 2 };
+  expect(endurance.stressCycles.of({ ...g, i_s: 100 })).toBeCloseTo(25000, 6);
+  expect(endurance.stressCycles.of({ ...g, i_s: 1 })).toBe(1000);
+});

@@ -27,14 +27,14 @@ export interface Worked {
 
 export function workByStations(beam: Beam): Worked {
   const { E, I } = beam;
-  const l = beam.x_B - beam.x_A;
+  const { x_A, x_B } = beam;
   let M_A = 0;
   let F_sum = 0;
   for (const load of beam.loads) {
-    M_A = loadMoment.of({ M_before: M_A, F: load.F, a: load.a - beam.x_A, M_0: load.M_0 });
+    M_A = loadMoment.of({ ...load, M_before: M_A, x_A });
     F_sum = loadSum.of({ F_before: F_sum, F: load.F });
   }
-  const R_B = supportB.of({ M_A, l });
+  const R_B = supportB.of({ M_A, x_A, x_B });
   const R_A = supportA.of({ F_sum, R_B });
   const acting = [{ a: beam.x_A, F: R_A, M_0: 0 }, { a: beam.x_B, F: R_B, M_0: 0 }, ...beam.loads].sort(
     (p, q) => p.a - q.a,

@@ -3,7 +3,14 @@ import fc from 'fast-check';
 import { eigs } from 'mathjs';
 import { expect, it } from 'vitest';
 import { type Beam, deflectionAt } from '@/lib/calc/shafts/beam/beam';
-import { areaMoment, massPerLength, shaftMass } from '@/lib/calc/shafts/stiffness';
+import {
+  areaMoment,
+  discMass,
+  massPerLength,
+  overhang,
+  shaftLength,
+  shaftMass,
+} from '@/lib/calc/shafts/stiffness';
 import { giveBetween, giveBeyond } from '@/lib/calc/shafts/whirl/give';
 import * as whirl from '@/lib/calc/shafts/whirl/speed';
 import { solveByElements } from './beam-elements';
@@ -105,4 +112,17 @@ it('counts the shaft itself as many small masses along it, ends included, and st
   // The bare span between two bearings whips at π² √(E I/(m l⁴)) (Roark, from memory).
   const bare = Math.PI ** 2 * Math.sqrt((E * I) / (m_l * l ** 4));
   expect(whirl.dunkerleySpeed.of({ D_w }) / bare).toBeCloseTo(Math.sqrt(90) / Math.PI ** 2, 9);
+});
+
+it('is as long as its outermost parts stand apart, ends on either side', () => {
+  const [x_1, x_2] = [-0.02, 0.11];
+  const c_A = overhangLeft.of({ x_A: 0, x_1, x_2 });
+  const c_B = overhangRight.of({ x_B: l, x_1, x_2 });
+  expect([c_A, c_B]).toEqual([expect.closeTo(0.02, 12), expect.closeTo(0.03, 12)]);
+  expect(shaftLength.of({ c_A, l, c_B })).toBeCloseTo(0.13, 12);
+  expect(overhangLeft.of({ x_A: 0, x_1: 0.01, x_2: 0.05 })).toBe(0);
+  expect(overhangRight.of({ x_B: l, x_1: 0.01, x_2: 0.05 })).toBe(0);
+  // A disc is a short shaft.
+  const m_l = massPerLength.of({ rho: 7850, d: 0.06, d_i: 0 });
+  expect(discMass.of({ rho: 7850, d: 0.06, b: 0.01 })).toBeCloseTo(shaftMass.of({ m_l, l: 0.01 }), 12);
 });

@@ -18,9 +18,10 @@ export const shaftLines: Works = {
   'SHF-18': (i) => {
     const T = (i.of('Wt_3') * i.of('d_3')) / 2;
     // Both mates lie in the direction of y; gear 3 is driven, gear 4 drives, so that their tangential forces oppose.
+    const side = { phi_a: 0, s_m: 1 };
     const meshes = [
-      { a: i.of('x_3'), F_r: i.of('Wr_3'), F_t: i.of('Wt_3'), psi: 0 },
-      { a: i.of('x_4'), F_r: i.of('Wr_4'), F_t: -i.of('Wt_4'), psi: 0 },
+      { a: i.of('x_3'), F_r: i.of('Wr_3'), F_t: i.of('Wt_3'), s_t: 1, ...side },
+      { a: i.of('x_4'), F_r: i.of('Wr_4'), F_t: i.of('Wt_4'), s_t: -1, ...side },
     ];
     const beam = (force: typeof forceInPlaneY): Beam => ({
       x_A: i.of('x_A'),

@@ -1,23 +1,28 @@
-// Forces of a mesh or a belt in the two planes of a shaft, and both planes taken together again.
-// x along the shaft, y and z square to it; angles run from y towards z. A force on a toothed part acts at the point of
-// contact, which lies in the direction psi from the part’s own axis. Plane y holds x and y, plane z holds x and z.
+// Forces of a mesh, a belt or an arm in the two planes of a shaft, and both planes taken together again.
+// x along the shaft, y and z square to it; angles run from y towards z. phi_a is the direction of the line of centres;
+// the sign s_m says whether the other axis lies that way (1) or the other (-1). Plane y holds x and y, plane z x and z.
 import { formula } from '../../formula';
 
 const statics = 'Statics; x along the shaft, angles from y towards z';
 const vectors = 'Sum of vectors at right angles';
-const direction = { psi: [-3.1, 3.1] } as const;
+const placed = { phi_a: [-3.1, 3.1], s_m: [-1, 1], s_t: [-1, 1] } as const;
+const pushed = { phi_a: [-3.1, 3.1], s_a: [-1, 1] } as const;
 
-/** Force of a mesh in plane y, N. F_r positive towards the part’s own axis, F_t positive where it turns the part from y to z. */
+/**
+ * Force of a mesh in plane y, N. F_r positive away from the other axis. s_t: 1 where F_t, acting on the side of the other
+ * axis, turns the part from y to z; -1 where it turns it back, or turns it from beyond its own centre; 0 where it does
+ * not push sideways.
+ */
 export const forceInPlaneY = formula({
   key: 'shafts.forceInPlaneY',
   symbol: 'F_y',
   name: 'Force of a mesh in plane y',
   unit: 'N',
-  given: { F_r: 'N', F_t: 'N', psi: 'rad' },
-  text: '-F_r * cos(psi) - F_t * sin(psi)',
+  given: { F_r: 'N', F_t: 'N', phi_a: 'rad', s_m: '1', s_t: '1' },
+  text: '-s_m * (F_r * cos(phi_a) + s_t * F_t * sin(phi_a))',
   source: statics,
-  domain: direction,
-  of: (g) => -g.F_r * Math.cos(g.psi) - g.F_t * Math.sin(g.psi),
+  domain: placed,
+  of: (g) => -g.s_m * (g.F_r * Math.cos(g.phi_a) + g.s_t * g.F_t * Math.sin(g.phi_a)),
 });
 
 /** Force of a mesh in plane z, N; signs as in plane y. */
@@ -26,24 +31,27 @@ export const forceInPlaneZ = formula({
   symbol: 'F_z',
   name: 'Force of a mesh in plane z',
   unit: 'N',
-  given: { F_r: 'N', F_t: 'N', psi: 'rad' },
-  text: '-F_r * sin(psi) + F_t * cos(psi)',
+  given: { F_r: 'N', F_t: 'N', phi_a: 'rad', s_m: '1', s_t: '1' },
+  text: 's_m * (s_t * F_t * cos(phi_a) - F_r * sin(phi_a))',
   source: statics,
-  domain: direction,
-  of: (g) => -g.F_r * Math.sin(g.psi) + g.F_t * Math.cos(g.psi),
+  domain: placed,
+  of: (g) => g.s_m * (g.s_t * g.F_t * Math.cos(g.phi_a) - g.F_r * Math.sin(g.phi_a)),
 });
 
-/** Couple that an axial force (N, positive along x) at a radius d/2 puts on the shaft in plane y, N m, anticlockwise. */
+/**
+ * Couple of an axial force at a circle of diameter d in plane y, N m, anticlockwise. s_a: 1 where a force along x acts
+ * on the side of phi_a.
+ */
 export const axialCoupleY = formula({
   key: 'shafts.axialCoupleY',
   symbol: 'M_0y',
   name: 'Couple of an axial force in plane y',
   unit: 'N m',
-  given: { F_a: 'N', d: 'm', psi: 'rad' },
-  text: '-F_a * d / 2 * cos(psi)',
+  given: { F_a: 'N', d: 'm', phi_a: 'rad', s_a: '1' },
+  text: '-s_a * F_a * d / 2 * cos(phi_a)',
   source: statics,
-  domain: direction,
-  of: (g) => ((-g.F_a * g.d) / 2) * Math.cos(g.psi),
+  domain: pushed,
+  of: (g) => ((-g.s_a * g.F_a * g.d) / 2) * Math.cos(g.phi_a),
 });
 
 /** The same in plane z, N m. */
@@ -52,11 +60,48 @@ export const axialCoupleZ = formula({
   symbol: 'M_0z',
   name: 'Couple of an axial force in plane z',
   unit: 'N m',
-  given: { F_a: 'N', d: 'm', psi: 'rad' },
-  text: '-F_a * d / 2 * sin(psi)',
+  given: { F_a: 'N', d: 'm', phi_a: 'rad', s_a: '1' },
+  text: '-s_a * F_a * d / 2 * sin(phi_a)',
   source: statics,
-  domain: direction,
-  of: (g) => ((-g.F_a * g.d) / 2) * Math.sin(g.psi),
+  domain: pushed,
+  of: (g) => ((-g.s_a * g.F_a * g.d) / 2) * Math.sin(g.phi_a),
+});
+
+/** Weight of what hangs on the output shaft, N. */
+export const hangingWeight = formula({
+  key: 'shafts.hangingWeight',
+  symbol: 'W',
+  name: 'Weight of arm and tip mass',
+  unit: 'N',
+  given: { g_n: 'm/s^2', m_arm: 'kg', m_tip: 'kg' },
+  text: 'g_n * (m_arm + m_tip)',
+  source: 'Statics; g_n = 9.80665 m/s² (ISO 80000-3)',
+  of: (g) => g.g_n * (g.m_arm + g.m_tip),
+});
+
+/** Force square to the output shaft where its torque is a force at the end of an arm, weights added to it, N. */
+export const armForce = formula({
+  key: 'shafts.armForce',
+  symbol: 'F_arm',
+  name: 'Force of the arm on its shaft',
+  unit: 'N',
+  given: { T: 'N m', l: 'm', W: 'N' },
+  text: 'T / l + W',
+  source: 'Statics: the whole torque taken as one force at the tip, the weight in its direction',
+  of: (g) => g.T / g.l + g.W,
+});
+
+/** Part of a force in a plane where it lies in one line with another, N; s_f -1 against it. */
+export const forceInLine = formula({
+  key: 'shafts.forceInLine',
+  symbol: 'F_line',
+  name: 'Force in one line with another, in a plane',
+  unit: 'N',
+  given: { s_f: '1', F_arm: 'N', F_plane: 'N', F_rad: 'N' },
+  text: 's_f * F_arm * F_plane / F_rad',
+  source: 'Similar triangles',
+  domain: { s_f: [-1, 1] },
+  of: (g) => (g.s_f * g.F_arm * g.F_plane) / g.F_rad,
 });
 
 /** Radial force of both planes, N. */
@@ -100,6 +145,9 @@ export const planesFormulas = [
   forceInPlaneZ,
   axialCoupleY,
   axialCoupleZ,
+  hangingWeight,
+  armForce,
+  forceInLine,
   resultantForce,
   resultantDeflection,
   resultantSlope,

@@ -1,5 +1,5 @@
 // A beam on two supports worked from station to station, left to right: every load and support is a station. The way of
-// a worked sheet; `beam.ts` answers at any place. Places from the left support A, signs as in `load.ts`.
+// a worked sheet; `beam.ts` answers at any place. Signs as in `load.ts`.
 import { formula } from '../../formula';
 
 const statics = 'Statics of a beam on two supports';
@@ -8,16 +8,16 @@ const integrals =
   'Slope and deflection are the first and second integral of M/(E I) over a stretch of even shear';
 const stretch = { x_before: [0, 4], x: [5, 10] } as const;
 
-/** Turning moment of all loads about the left support, N m, one load more. */
+/** Turning moment of all loads about support A, N m, one load more. */
 export const loadMoment = formula({
   key: 'shafts.loadMoment',
   symbol: 'M_A',
-  name: 'Moment of the loads about bearing A',
+  name: 'Moment of the loads about support A',
   unit: 'N m',
-  given: { M_before: 'N m', F: 'N', a: 'm', M_0: 'N m' },
-  text: 'M_before + F * a + M_0',
+  given: { M_before: 'N m', F: 'N', a: 'm', x_A: 'm', M_0: 'N m' },
+  text: 'M_before + F * (a - x_A) + M_0',
   source: statics,
-  of: (g) => g.M_before + g.F * g.a + g.M_0,
+  of: (g) => g.M_before + g.F * (g.a - g.x_A) + g.M_0,
 });
 
 /** Sum of forces, N, one force more. */
@@ -32,23 +32,25 @@ export const loadSum = formula({
   of: (g) => g.F_before + g.F,
 });
 
-/** Force of the right support on the beam, N; l the span. */
+/** Force of support B on the beam, N. */
 export const supportB = formula({
   key: 'shafts.supportB',
   symbol: 'R_B',
-  name: 'Force of bearing B on the shaft',
+  name: 'Force of support B on the shaft',
   unit: 'N',
-  given: { M_A: 'N m', l: 'm' },
-  text: '-M_A / l',
+  given: { M_A: 'N m', x_A: 'm', x_B: 'm' },
+  text: '-M_A / (x_B - x_A)',
   source: statics,
-  of: (g) => -g.M_A / g.l,
+  validity: 'x_B not at x_A.',
+  domain: { x_A: [0, 4], x_B: [5, 10] },
+  of: (g) => -g.M_A / (g.x_B - g.x_A),
 });
 
-/** Force of the left support on the beam, N. */
+/** Force of support A on the beam, N. */
 export const supportA = formula({
   key: 'shafts.supportA',
   symbol: 'R_A',
-  name: 'Force of bearing A on the shaft',
+  name: 'Force of support A on the shaft',
   unit: 'N',
   given: { F_sum: 'N', R_B: 'N' },
   text: '-F_sum - R_B',

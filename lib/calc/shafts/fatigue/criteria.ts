@@ -93,6 +93,30 @@ export const reversedStress = formula({
   of: (g) => g.sigma_a / (1 - g.sigma_m / g.S_ut),
 });
 
+/** Swing that is left of a moment or torque that comes and goes, N m: half of it swings about the other half. */
+export const halfSwing = formula({
+  key: 'shafts.halfSwing',
+  symbol: 'M_half',
+  name: 'Swing and mean of a load that comes and goes',
+  unit: 'N m',
+  given: { M: 'N m' },
+  text: 'M / 2',
+  source: 'Definition: from nothing to M and back',
+  of: (g) => g.M / 2,
+});
+
+/** Swing without mean that stands as far from S_f as swing and mean together by Goodman, Pa. */
+export const goodmanStress = formula({
+  key: 'shafts.goodmanStress',
+  symbol: 'sigma_G',
+  name: 'Swing and mean as one swing by Goodman',
+  unit: 'Pa',
+  given: { sigma_a: 'Pa', sigma_m: 'Pa', S_f: 'Pa', S_ut: 'Pa' },
+  text: 'sigma_a + sigma_m * S_f / S_ut',
+  source: `${shigley}: S_f over it is n of 1/n = σa/Sf + σm/Sut`,
+  of: (g) => g.sigma_a + (g.sigma_m * g.S_f) / g.S_ut,
+});
+
 /** Least diameter that lasts with a factor n by Goodman, m; M_a, T_a swing, M_m, T_m are means. */
 export const leastDiameterFatigue = formula({
   key: 'shafts.leastDiameterFatigue',

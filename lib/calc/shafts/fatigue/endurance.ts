@@ -38,6 +38,31 @@ export const specimenEndurance = formula({
   of: (g) => Math.min(0.5 * g.S_ut, g.S_cap),
 });
 
+/** Endurance of a small polished specimen from the share of its strength that a table gives, Pa. */
+export const enduranceOfShare = formula({
+  key: 'shafts.enduranceOfShare',
+  symbol: 'S_e0',
+  name: 'Endurance of the polished specimen, by its share',
+  unit: 'Pa',
+  given: { f_N: '1', S_ut: 'Pa' },
+  text: 'f_N * S_ut',
+  source: 'Definition of the fatigue fraction of the material table',
+  of: (g) => g.f_N * g.S_ut,
+});
+
+/** Swings of bending in the life: a turn is one, and a move is one at least. i_s turns for one turn of the output. */
+export const stressCycles = formula({
+  key: 'shafts.stressCycles',
+  symbol: 'N_s',
+  name: 'Stress cycles of a shaft',
+  unit: '1',
+  given: { N_moves: '1', phi_move: 'rad', i_s: '1' },
+  text: 'N_moves * max(1, phi_move / (2 * pi) * i_s)',
+  source: 'Kinematics',
+  domain: { phi_move: [0.1, 60] },
+  of: (g) => g.N_moves * Math.max(1, (g.phi_move / (2 * Math.PI)) * g.i_s),
+});
+
 /** Surface factor; S_1 = 1 MPa for constants a_s, b_s fitted in MPa. */
 export const surfaceFactor = formula({
   key: 'shafts.surfaceFactor',

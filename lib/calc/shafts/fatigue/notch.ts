@@ -4,6 +4,30 @@ import { formula } from '../../formula';
 const peterson = 'Peterson’s Stress Concentration Factors, shoulder fillet of a round shaft, polynomial fit';
 const neuber = 'Shigley’s Mechanical Engineering Design, 9th ed., eq. 6-35';
 
+/** Height of a shoulder, m. */
+export const shoulderHeight = formula({
+  key: 'shafts.shoulderHeight',
+  symbol: 'h',
+  name: 'Height of a shoulder',
+  unit: 'm',
+  given: { D: 'm', d: 'm' },
+  text: '(D - d) / 2',
+  source: 'Geometry',
+  of: (g) => (g.D - g.d) / 2,
+});
+
+/** Radius at the bottom of a notch as a share of the diameter, m. */
+export const notchRadius = formula({
+  key: 'shafts.notchRadius',
+  symbol: 'r',
+  name: 'Radius of a notch by its share of the diameter',
+  unit: 'm',
+  given: { s_n: '1', d: 'm' },
+  text: 's_n * d',
+  source: 'Definition',
+  of: (g) => g.s_n * g.d,
+});
+
 /** Third-degree polynomial in z with its four coefficients. */
 const cubic = (z: number, c1: number, c2: number, c3: number, c4: number) =>
   c1 + z * (c2 + z * (c3 + z * c4));
