@@ -37,6 +37,19 @@ export const pressureSpeed = formula({
   of: (g) => g.p_b * g.v_b,
 });
 
+/** Mean sliding speed over a while with rests, m/s; ED share of the time in motion. */
+export const meanBushSpeed = formula({
+  key: 'bearings.meanBushSpeed',
+  symbol: 'v_m',
+  name: 'Mean sliding speed, rests included',
+  unit: 'm/s',
+  given: { omega_m: 'rad/s', d: 'm', ED: '1' },
+  text: 'omega_m * d / 2 * ED',
+  source: 'Kinematics; what heats and wears a bush is the mean over its rests (common practice, no source)',
+  domain: { ED: [0, 1] },
+  of: (g) => ((g.omega_m * g.d) / 2) * g.ED,
+});
+
 /** Radial load that a limit of pressure times speed leaves a bush, N: the other way of `pressureSpeed`. */
 export const bushLoad = formula({
   key: 'bearings.bushLoad',

@@ -55,16 +55,40 @@ export const loadForLife = formula({
   of: (g) => g.C * Math.cbrt(1e6 / g.N),
 });
 
-/** Revolutions of a bearing over a life: so many a move. */
+/** Load a bearing is asked to carry at most for a life, N: no more than half its rating, where the rating life ends. */
+export const ratedLoad = formula({
+  key: 'bearings.ratedLoad',
+  symbol: 'P_zul',
+  name: 'Load that a bearing may carry for the life',
+  unit: 'N',
+  given: { P_N: 'N', C: 'N' },
+  text: 'min(P_N, C / 2)',
+  source: 'ISO 281:2007, 5.3: valid up to C/2 (from memory)',
+  of: (g) => Math.min(g.P_N, g.C / 2),
+});
+
+/** Revolutions of a bearing over a life; swings count by their way. i_out turns for one turn of the output. */
 export const lifeTurns = formula({
   key: 'bearings.lifeTurns',
   symbol: 'N',
   name: 'Revolutions over the life',
   unit: '1',
-  given: { theta: 'rad', N_m: '1' },
-  text: 'theta * N_m / (2 * pi)',
-  source: 'Kinematics; theta is the way of the shaft in one move',
-  of: (g) => (g.theta * g.N_m) / (2 * Math.PI),
+  given: { N_moves: '1', phi_move: 'rad', i_out: '1' },
+  text: 'N_moves * phi_move * i_out / (2 * pi)',
+  source: 'Kinematics; a swing counts as the turns of the same way (makers’ catalogues, from memory)',
+  of: (g) => (g.N_moves * g.phi_move * g.i_out) / (2 * Math.PI),
+});
+
+/** Mean speed of a shaft during a move, rad/s. */
+export const moveSpeed = formula({
+  key: 'bearings.moveSpeed',
+  symbol: 'omega_m',
+  name: 'Mean speed during a move',
+  unit: 'rad/s',
+  given: { phi_move: 'rad', i_out: '1', t_move: 's' },
+  text: 'phi_move * i_out / t_move',
+  source: 'Kinematics',
+  of: (g) => (g.phi_move * g.i_out) / g.t_move,
 });
 
 /** Factor on life for a reliability R other than 90 %. */

@@ -1,6 +1,30 @@
 // What a deep-groove ball bearing carries: radial and thrust load taken together, moving and standing.
 import { formula } from '../formula';
 
+/** Force on a bearing with the shocks of its duty, N. */
+export const shockedLoad = formula({
+  key: 'bearings.shockedLoad',
+  symbol: 'F_K',
+  name: 'Force on a bearing, shocks included',
+  unit: 'N',
+  given: { K_A: '1', F: 'N' },
+  text: 'K_A * F',
+  source: 'Common practice, no source: the application factor of the teeth on the forces they cause',
+  of: (g) => g.K_A * g.F,
+});
+
+/** Force on a bearing at another torque than the peak, N: forces of teeth and belts grow with the torque. */
+export const loadAtTorque = formula({
+  key: 'bearings.loadAtTorque',
+  symbol: 'P_i',
+  name: 'Load at a torque of the spectrum',
+  unit: 'N',
+  given: { P: 'N', T_i: 'N m', T_peak: 'N m' },
+  text: 'P * T_i / T_peak',
+  source: 'Statics',
+  of: (g) => (g.P * g.T_i) / g.T_peak,
+});
+
 /** How much thrust a bearing carries for its static rating, the way into the table of e and Y. */
 export const thrustRatio = formula({
   key: 'bearings.thrustRatio',

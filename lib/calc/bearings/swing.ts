@@ -43,3 +43,15 @@ export const leastSwing = formula({
   domain: { Z_b: [5, 15], gamma_b: [0.1, 0.35] },
   of: (g) => (2 * Math.PI) / (g.Z_b * (1 - g.gamma_b)),
 });
+
+/** Half swing of a shaft in a move there and back, rad. */
+export const halfSwing = formula({
+  key: 'bearings.halfSwing',
+  symbol: 'phi_h',
+  name: 'Half swing of a shaft',
+  unit: 'rad',
+  given: { phi_move: 'rad', i_out: '1' },
+  text: 'phi_move * i_out / 2',
+  source: 'Kinematics: from the middle of a move to its end',
+  of: (g) => (g.phi_move * g.i_out) / 2,
+});

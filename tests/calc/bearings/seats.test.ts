@@ -32,7 +32,7 @@ it('the load that lasts a life gives that life back (seed 28)', () => {
 
 it('counts the turns of a swing there and back by its way', () => {
   // 1000 moves of 90° each: 250 turns.
-  expect(lifeTurns.of({ theta: Math.PI / 2, N_m: 1000 })).toBeCloseTo(250, 9);
+  expect(lifeTurns.of({ N_moves: 1000, phi_move: Math.PI / 2, i_out: 1 })).toBeCloseTo(250, 9);
 });
 
 it('says between which rows it reads, and the middle of two rows is their mean', () => {

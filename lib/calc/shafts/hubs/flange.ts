@@ -1,6 +1,18 @@
 // Flanges: friction of preloaded screws holds first (fasteners shelf); when it slips, screws bear in their holes and shear.
 import { formula } from '../../formula';
 
+/** Radius of a circle of screws, m. */
+export const screwRadius = formula({
+  key: 'shafts.screwRadius',
+  symbol: 'r',
+  name: 'Radius of the screws',
+  unit: 'm',
+  given: { D_s: 'm' },
+  text: 'D_s / 2',
+  source: 'Geometry',
+  of: (g) => g.D_s / 2,
+});
+
 /** Torque that shears the screws of a flange, N m; A area of one in the joint, r their circle, s_n share that carries. */
 export const flangeShearTorque = formula({
   key: 'shafts.flangeShearTorque',

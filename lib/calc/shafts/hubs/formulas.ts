@@ -3,7 +3,7 @@ import type { AnyFormula } from '../../formula';
 import * as clamp from './clamp';
 import * as flange from './flange';
 import * as friction from './friction';
-import { hubTorque } from './load';
+import { hubTorque, shearStrength } from './load';
 import * as polygon from './polygon';
 import * as positive from './positive';
 import * as press from './press';
@@ -11,13 +11,17 @@ import * as spline from './spline';
 
 export const hubsFormulas: readonly AnyFormula[] = [
   hubTorque,
+  shearStrength,
   positive.keyShearTorque,
   positive.keyPressureTorque,
+  positive.keyLength,
+  positive.keyseatTorque,
   positive.keyPressure,
   positive.flatWidth,
   positive.flatTorque,
   polygon.polygonFlat,
   polygon.flatsTorque,
+  polygon.profileShare,
   polygon.p3gTorque,
   polygon.p4cEccentricity,
   polygon.p4cTorque,
@@ -26,8 +30,10 @@ export const hubsFormulas: readonly AnyFormula[] = [
   positive.splineTorque,
   spline.splineToothWidth,
   spline.splineShearTorque,
+  flange.screwRadius,
   flange.flangeShearTorque,
   flange.flangeBearingTorque,
+  friction.setScrewGrip,
   friction.setScrewForce,
   friction.setScrewTorque,
   clamp.clampForce,

@@ -3,6 +3,18 @@ import { formula } from '../../formula';
 
 const lame = 'Lamé, thick-walled cylinders; Shigley ch. 3, press and shrink fits (from memory)';
 
+/** Force one set screw presses with, N: what seats it, or what its thread in a soft hub holds. */
+export const setScrewGrip = formula({
+  key: 'shafts.setScrewGrip',
+  symbol: 'F_1',
+  name: 'Force of one set screw',
+  unit: 'N',
+  given: { F_cup: 'N', F_po: 'N' },
+  text: 'min(F_cup, F_po)',
+  source: 'The weaker of point and thread; statics',
+  of: (g) => Math.min(g.F_cup, g.F_po),
+});
+
 /** Holding force of n set screws together, N; F_1 of one, the first counts whole, each further one with a share s_2. */
 export const setScrewForce = formula({
   key: 'shafts.setScrewForce',

@@ -1,4 +1,4 @@
-// What a hub is asked to pass on: the torque of its shaft with the shocks of its duty.
+// What a hub is asked to pass on: the torque of its shaft with the shocks of its duty; and the shear its material bears.
 import { formula } from '../../formula';
 
 /** Torque a hub must pass on, N m; K_A factor for shocks, as for the teeth. */
@@ -11,4 +11,17 @@ export const hubTorque = formula({
   text: 'K_A * T',
   source: 'Roloff, Matek, Maschinenelemente: application factor on shaft and hub (from memory)',
   of: (g) => g.K_A * g.T,
+});
+
+/** Shear strength from a tensile or yield strength, Pa. */
+export const shearStrength = formula({
+  key: 'shafts.shearStrength',
+  symbol: 'tau_m',
+  name: 'Shear strength',
+  unit: 'Pa',
+  given: { k_s: '1', R: 'Pa' },
+  text: 'k_s * R',
+  source: 'Metals 0.577 by distortion energy; prints by the rules of printing (from memory)',
+  domain: { k_s: [0.4, 0.8] },
+  of: (g) => g.k_s * g.R,
 });

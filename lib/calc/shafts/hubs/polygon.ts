@@ -20,6 +20,19 @@ export const p3gTorque = formula({
   of: (g) => g.p * g.l * (0.75 * Math.PI * g.e_1 * g.d_1 + 0.05 * g.d_1 ** 2),
 });
 
+/** A length of a profile as a share of its diameter, m: what the standard’s sizes have in common. */
+export const profileShare = formula({
+  key: 'shafts.profileShare',
+  symbol: 'x_p',
+  name: 'Length of a profile from its diameter',
+  unit: 'm',
+  given: { s_p: '1', d_1: 'm' },
+  text: 's_p * d_1',
+  source: 'Sizes of DIN 32711-1 and DIN 32712-1 (from memory)',
+  domain: { s_p: [0.03, 0.9] },
+  of: (g) => g.s_p * g.d_1,
+});
+
 /** Eccentricity of a P4C profile as it counts, m; d_1 across the corners, d_2 across the flats. */
 export const p4cEccentricity = formula({
   key: 'shafts.p4cEccentricity',
@@ -63,17 +76,17 @@ export const polygonWallTorque = formula({
   of: (g) => g.sigma_h * g.l * (g.s_h / g.c_p) ** 2,
 });
 
-/** Width of one flat of a regular n-sided shaft, m; s_w across the flats, 2 r_k taken off by each rounded or bevelled corner. */
+/** Width of one flat of a regular n-sided shaft, m; s_w across the flats, s_k share that each rounded or bevelled end takes off. */
 export const polygonFlat = formula({
   key: 'shafts.polygonFlat',
   symbol: 'b_f',
   name: 'Width of one flat of a polygon',
   unit: 'm',
-  given: { s_w: 'm', n_f: '1', c_k: 'm' },
-  text: 's_w * tan(pi / n_f) - 2 * c_k',
-  source: 'Geometry; c_k what a corner takes off the flat on either side',
-  domain: { s_w: [8, 12], n_f: [4, 6], c_k: [0, 1] },
-  of: (g) => g.s_w * Math.tan(Math.PI / g.n_f) - 2 * g.c_k,
+  given: { s_w: 'm', n_f: '1', s_k: '1' },
+  text: 's_w * tan(pi / n_f) * (1 - 2 * s_k)',
+  source: 'Geometry',
+  domain: { n_f: [4, 6], s_k: [0, 0.2] },
+  of: (g) => g.s_w * Math.tan(Math.PI / g.n_f) * (1 - 2 * g.s_k),
 });
 
 /** Torque at which the flats of an n-sided shaft reach a pressure at their edges, N m. */

@@ -13,6 +13,18 @@ export const keyShearTorque = formula({
   of: (g) => (g.d / 2) * g.b * g.l * g.tau_k,
 });
 
+/** Length of a key that carries, m: beyond 1.3 diameters the far end is idle. */
+export const keyLength = formula({
+  key: 'shafts.keyLength',
+  symbol: 'l_k',
+  name: 'Carrying length of a key',
+  unit: 'm',
+  given: { l: 'm', d: 'm' },
+  text: 'min(l, 1.3 * d)',
+  source: 'DIN 6892 (from memory)',
+  of: (g) => Math.min(g.l, 1.3 * g.d),
+});
+
 /** Torque at which the side of a keyway in the hub reaches a pressure, N m; h height of the key, t_1 depth in the shaft. */
 export const keyPressureTorque = formula({
   key: 'shafts.keyPressureTorque',
@@ -25,6 +37,19 @@ export const keyPressureTorque = formula({
   validity: 'One key; l without rounded ends, at most 1.3 d.',
   domain: { h: [5, 8], t_1: [2, 4] },
   of: (g) => (g.d / 2) * (g.h - g.t_1) * g.l * g.p,
+});
+
+/** Torque at which the side of the keyway in the shaft reaches a pressure, N m; its edge is taken as bevelled by 0.1 t_1. */
+export const keyseatTorque = formula({
+  key: 'shafts.keyseatTorque',
+  symbol: 'T_key',
+  name: 'Torque that a keyseat in the shaft bears',
+  unit: 'N m',
+  given: { d: 'm', t_1: 'm', l: 'm', p: 'Pa' },
+  text: '(d - t_1) / 2 * 0.9 * t_1 * l * p',
+  source: 'Statics: the force acts in the middle of the depth; bevels of key and seat from judgement',
+  domain: { d: [8, 12], t_1: [1, 3] },
+  of: (g) => ((g.d - g.t_1) / 2) * 0.9 * g.t_1 * g.l * g.p,
 });
 
 /** Pressure on the side of a keyway in the hub under a torque, Pa: the other way of `keyPressureTorque`. */
