@@ -1,9 +1,6 @@
 // The gear train: each stage by its kind, worked from the output back, and what the train asks of the motor.
-
-import { angleAtOutput } from '@/lib/calc/gears/backlash/train';
 import { trainEfficiency } from '@/lib/calc/gears/efficiency';
 import { trainRatio } from '@/lib/calc/gears/forces';
-import { backlashSum } from '@/lib/calc/gears/service/mesh';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../sheet';
 import { addFigure, type TrainWork, type Work } from '../work';
@@ -44,7 +41,6 @@ function stagesOf(work: Work, duty: DutyWork): { stages: readonly StageWork[]; m
 }
 
 const direct = practice(1, 'the motor shaft itself');
-const noPlay = practice(0, 'before the first stage');
 
 function totals(
   work: Work,
@@ -75,23 +71,11 @@ function totals(
     stages: stages.map(({ loads }) => loads),
     surroundings,
   };
-  totalFigures(work, train, unknown, playOf(work, stages));
+  totalFigures(work, train, unknown);
   return train;
 }
 
-/** Backlash of all stages at the output, or why it is not known. */
-function playOf(work: Work, stages: readonly StageWork[]): Traced | string {
-  let play = noPlay;
-  for (const { at, place, loads } of stages) {
-    const { backlash, after } = loads;
-    if (typeof backlash === 'string') return `${place}: ${backlash}`;
-    const phi_j = work.sheet.work('gears', at, angleAtOutput, { phi_m: backlash.nominal, i_after: after });
-    play = work.sheet.work('gears', at, backlashSum, { phi_before: play, phi_j });
-  }
-  return play;
-}
-
-function totalFigures(work: Work, train: TrainWork, unknown: string | null, play: Traced | string): void {
+function totalFigures(work: Work, train: TrainWork, unknown: string | null): void {
   const section = 'gears';
   addFigure(work, {
     key: 'train.ratio',
@@ -111,17 +95,6 @@ function totalFigures(work: Work, train: TrainWork, unknown: string | null, play
     value: train.efficiency,
     missing: unknown,
     better: 'more',
-    headline: true,
-  });
-  addFigure(work, {
-    key: 'train.backlash',
-    section,
-    label: 'Backlash of the train at the output',
-    symbol: 'φ_j',
-    unit: 'deg',
-    value: typeof play === 'string' ? null : play,
-    missing: typeof play === 'string' ? play : null,
-    better: 'less',
     headline: true,
   });
   const assumed = unknown === null ? '' : ', friction assumed where unknown';

@@ -81,7 +81,21 @@ export const freeResonance = formula({
   of: (g) => Math.sqrt(g.k_sum * (1 / g.J_L + 1 / (g.J_M * g.i ** 2))) / (2 * Math.PI),
 });
 
+/** Length (m) of shaft that twists between two members at x_1 and x_2 (m). */
+export const twistedLength = formula({
+  key: 'gears.twistedLength',
+  symbol: 'l_t',
+  name: 'Length that twists',
+  unit: 'm',
+  given: { x_1: 'm', x_2: 'm' },
+  text: 'abs(x_2 - x_1)',
+  source: 'Geometry',
+  validity: 'From middle to middle of the members: hubs stiffen part of it, so it is on the soft side.',
+  of: (g) => Math.abs(g.x_2 - g.x_1),
+});
+
 export const windUpFormulas = [
+  twistedLength,
   stiffnessAtOutput,
   stiffnessInSeries,
   windUp,

@@ -89,6 +89,11 @@ describe('the give of a train at its output', () => {
   });
 });
 
+it('twists a shaft between its members, whichever comes first', () => {
+  expect(spring.twistedLength.of({ x_1: -0.012, x_2: 0.03 })).toBeCloseTo(0.042, 12);
+  expect(spring.twistedLength.of({ x_1: 0.03, x_2: -0.012 })).toBeCloseTo(0.042, 12);
+});
+
 describe('the first torsional resonance', () => {
   const g = { k_sum: 400, J_L: 0.05, J_M: 8e-5, i: 20 };
 

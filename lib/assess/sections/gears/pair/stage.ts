@@ -21,6 +21,9 @@ export interface PairSI {
   /** Of a double-helical pair: the width where its halves meet. */
   readonly apexGap?: Traced | null;
   readonly centreDistance: Traced | null;
+  readonly centreTolerance: Traced | null;
+  readonly thinning: Traced | null;
+  readonly thinningTolerance: Traced | null;
   readonly lubrication: PairStage['lubrication'];
   readonly pinion: GearSI;
   readonly wheel: GearSI;
@@ -42,13 +45,14 @@ export interface PairNames {
 }
 
 export interface GearName {
-  readonly path: string;
+  /** Path, e.g. `train.stages.k3f.sun`. */
+  readonly at: string;
   readonly words: string;
 }
 
 /** What a gear of the pair is called. */
-export function nameOf({ called }: StagePlace, side: Side): GearName {
-  return called?.gears[side] ?? { path: side, words: side };
+export function nameOf({ at, called }: StagePlace, side: Side): GearName {
+  return called?.gears[side] ?? { at: `${at}.${side}`, words: side };
 }
 
 /** The stages of the design in the order of the power flow. */
