@@ -1,43 +1,75 @@
-// What was entered in a document, part by part, folded.
+// What was entered in a document, part by part, folded; a part that is not described is one row.
 import type { Design } from '@/lib/design/document';
-import { type GroupRows, type PartRows, rowsOf } from '@/lib/preview/rows';
+import { fieldsIn, type GroupRows, type ItemRows, rowsOf } from '@/lib/preview/rows';
+import { hasFields, summaryOf } from '@/lib/preview/summary';
+import { placeWords } from '@/lib/preview/words';
 import type { RemarkPin } from '@/lib/ui/checks/remark-pin';
-import { type ChangedFields, FieldTable } from '@/lib/ui/entered/field-table';
+import type { ChangedFields } from '@/lib/ui/entered/entered-value';
+import { FieldTable } from '@/lib/ui/entered/field-table';
+import { ItemTable } from '@/lib/ui/entered/item-table';
 import { RevisionTriangle } from '@/lib/ui/marks/revision-triangle';
 
-interface EnteredProps {
-  readonly document: Design;
-  readonly pins?: readonly RemarkPin[];
-  readonly open?: boolean;
+interface Marks {
+  readonly pins?: readonly RemarkPin[] | undefined;
   /** What this revision changed: marked, and said at the folds. */
   readonly changed?: ChangedFields | undefined;
 }
 
-export function Entered({ document, pins, open = false, changed }: EnteredProps) {
+export function Entered({ document, ...marks }: Marks & { readonly document: Design }) {
   return rowsOf({ document, pending: {} }).map((part) => (
-    <details key={part.key} open={open}>
+    <details key={part.path}>
       <summary>
         {part.label}
-        {changed === undefined ? null : <ChangedCount part={part} changed={changed} />}
+        <ChangedCount group={part} changed={marks.changed} />
       </summary>
-      {groupsOf(part).map((g) => (
-        <FieldTable key={g.path} caption={g.label} rows={g.fields} pins={pins} changed={changed} />
-      ))}
+      <GroupTables group={part} {...marks} />
     </details>
   ));
 }
 
-function groupsOf(part: PartRows): GroupRows[] {
-  const stages = (part.stages ?? []).flatMap((s) => [
-    s,
-    ...s.gears.map((g) => ({ ...g, label: `${s.label}, ${g.label.toLowerCase()}` })),
-  ]);
-  return [part, ...stages];
+type GroupTablesProps = Marks & { readonly group: GroupRows };
+
+/** A table of the group's own fields and of the parts in it that are not described, then the others each in its own. */
+function GroupTables({ group, ...marks }: GroupTablesProps) {
+  const own = [...(group.kind === null ? [] : [group.kind]), ...group.fields];
+  const bare = group.groups.flatMap((inner) =>
+    inner.kind === null || hasFields(inner) ? [] : [{ ...inner.kind, name: inner.label }],
+  );
+  return (
+    <>
+      {own.length + bare.length === 0 ? null : (
+        <FieldTable caption={placeWords(group.trail)} rows={[...own, ...bare]} {...marks} />
+      )}
+      {group.groups.filter(hasFields).map((inner) => (
+        <GroupTables key={inner.path} group={inner} {...marks} />
+      ))}
+      {group.lists.map((list) =>
+        list.items.some((item) => item.groups.length > 0) ? (
+          list.items.map((item) => <ItemTables key={item.path} item={item} {...marks} />)
+        ) : (
+          <ItemTable key={list.path} list={list} {...marks} />
+        ),
+      )}
+    </>
+  );
 }
 
-function ChangedCount({ part, changed }: { readonly part: PartRows; readonly changed: ChangedFields }) {
-  const fields = groupsOf(part).flatMap((g) => g.fields);
-  const count = fields.filter((f) => changed.paths.has(f.path)).length;
+/** An item with groups of its own, as a stage, folds by itself. */
+function ItemTables({ item, ...marks }: Marks & { readonly item: ItemRows }) {
+  return (
+    <details className="within">
+      <summary>
+        {item.label}: {summaryOf(item)}
+        <ChangedCount group={item} changed={marks.changed} />
+      </summary>
+      <GroupTables group={item} {...marks} />
+    </details>
+  );
+}
+
+function ChangedCount({ group, changed }: { readonly group: GroupRows } & Pick<Marks, 'changed'>) {
+  if (changed === undefined) return null;
+  const count = fieldsIn(group).filter((f) => changed.paths.has(f.path)).length;
   if (count === 0) return null;
   return (
     <>

@@ -10,11 +10,10 @@ import { MarginBlock } from '@/lib/ui/sheet/margin-block';
 import { PlainTitle } from '@/lib/ui/sheet/plain-title';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { View } from '@/lib/ui/sheet/view';
+import { viewLetter } from '@/lib/ui/sheet/view-letter';
 import { RuledTable } from '@/lib/ui/table/ruled-table';
 
 export const metadata: Metadata = { title: 'Handbook' };
-
-const letters = 'ABCDEFGHJKLMNP';
 
 export default function HandbookPage() {
   const view = handbook();
@@ -26,7 +25,7 @@ export default function HandbookPage() {
           that its text and its code agree and that its units come out.
         </p>
         {view.shelves.map((shelf, i) => (
-          <View key={shelf.key} letter={letters[i] ?? ''} title={shelf.label} id={`shelf-${shelf.key}`}>
+          <View key={shelf.key} letter={viewLetter(i)} title={shelf.label} id={`shelf-${shelf.key}`}>
             <details className="fold">
               <summary>
                 <h3>{shelf.formulas.length} formulas</h3>
@@ -37,7 +36,7 @@ export default function HandbookPage() {
             </details>
           </View>
         ))}
-        <View letter={letters[view.shelves.length] ?? ''} title="Rules" id="rules">
+        <View letter={viewLetter(view.shelves.length)} title="Rules" id="rules">
           <RuledTable
             caption="Rules that raise findings"
             columns={[{ label: 'Rule' }, { label: 'Class' }, { label: 'Why' }, { label: 'Source' }]}

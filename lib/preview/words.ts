@@ -4,13 +4,18 @@ import { fieldsOf } from '@/lib/design/walk';
 
 /** A field in words, e.g. `Stage 2, pinion, teeth`; the path itself when there is no such field. */
 export function fieldWords(document: Design, path: string): string {
-  const at = wordsOf(document).get(path);
-  return at ?? path;
+  return wordsOf(document).get(path) ?? path;
 }
 
 /** A part, stage or gear in words, e.g. `Stage 2, pinion`. */
 export function partWords(document: Design, path: string): string {
   return wordsOf(document).get(path) ?? path;
+}
+
+/** Labels from the outside in as one place: `Stage 2, shaft behind the stage, bearing A`. */
+export function placeWords(trail: readonly string[]): string {
+  const places = trail[0] === 'Train' && trail.length > 1 ? trail.slice(1) : trail;
+  return places.map((place, i) => (i === 0 ? place : lower(place))).join(', ');
 }
 
 const known = new WeakMap<Design, Map<string, string>>();
@@ -20,11 +25,14 @@ function wordsOf(document: Design): Map<string, string> {
   if (found !== undefined) return found;
   const words = new Map<string, string>();
   for (const { path, field, trail } of fieldsOf(document)) {
-    const places = trail[0] === 'Train' && trail.length > 1 ? trail.slice(1) : trail;
-    const place = places.map((p, i) => (i === 0 ? p : p.toLowerCase())).join(', ');
-    words.set(path, `${place}, ${field.label.charAt(0).toLowerCase()}${field.label.slice(1)}`);
+    const place = placeWords(trail);
+    words.set(path, `${place}, ${lower(field.label)}`);
     words.set(path.slice(0, path.lastIndexOf('.')), place);
   }
   known.set(document, words);
   return words;
+}
+
+function lower(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -13,9 +13,7 @@ import { CurvePlot } from '@/lib/ui/plot/curve-plot';
 import { HeadlineSentence } from '@/lib/ui/sheet/headline-sentence';
 import { View } from '@/lib/ui/sheet/view';
 import { ViewIndex } from '@/lib/ui/sheet/view-index';
-
-// I and O are left out, as on drawings: they read as figures.
-const letters = 'CDEFGHJKLMNPQ';
+import { viewLetter } from '@/lib/ui/sheet/view-letter';
 
 /** The part of a sheet that these views are made of. */
 export interface WorkedProps extends Pick<SheetView, 'assessment' | 'changed'> {
@@ -93,8 +91,9 @@ export function SectionViews({ pins, ...worked }: WorkedProps & { readonly pins:
 }
 
 function lettersAfter(changed: WorkedProps['changed']): (i: number) => string {
-  const first = changed === null ? 0 : 1;
-  return (i) => letters[first + i] ?? '';
+  // A and B are the ladder and the hold points.
+  const first = changed === null ? 2 : 3;
+  return (i) => viewLetter(first + i);
 }
 
 function changedIn({ revision, changed }: WorkedProps) {

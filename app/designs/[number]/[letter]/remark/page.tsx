@@ -4,7 +4,8 @@ import { addresses } from '@/app/_parts/addresses';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
 import { TextForm } from '@/app/_parts/text-form';
-import { rowsOf } from '@/lib/preview/rows';
+import { fieldsIn, rowsOf } from '@/lib/preview/rows';
+import { fieldWords } from '@/lib/preview/words';
 import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { SheetView } from '@/lib/service/views/sheet';
@@ -68,20 +69,10 @@ export default async function RemarkPage({ params, searchParams }: Props) {
 
 /** Everything on the sheet that a remark can speak of: kind and path → words. */
 function anchorsOf({ assessment, revision }: SheetView): Record<string, string> {
-  const fields = rowsOf({ document: revision.document, pending: {} }).flatMap((part) => [
-    ...part.fields.map(
-      (f) => [`field:${f.path}`, `Entered: ${part.label}, ${lower(f.field.label)}`] as const,
-    ),
-    ...(part.stages ?? []).flatMap((s) => [
-      ...s.fields.map((f) => [`field:${f.path}`, `Entered: ${s.label}, ${lower(f.field.label)}`] as const),
-      ...s.gears.flatMap((g) =>
-        g.fields.map(
-          (f) =>
-            [`field:${f.path}`, `Entered: ${s.label} ${lower(g.label)}, ${lower(f.field.label)}`] as const,
-        ),
-      ),
-    ]),
-  ]);
+  const { document } = revision;
+  const fields = rowsOf({ document, pending: {} })
+    .flatMap(fieldsIn)
+    .map(({ path }) => [`field:${path}`, `Entered: ${fieldWords(document, path)}`] as const);
   return Object.fromEntries([
     ['revision:', 'The whole revision'],
     ...assessment.findings.map((f) => [`finding:${f.key}`, `Finding: ${f.text}`] as const),
@@ -89,8 +80,4 @@ function anchorsOf({ assessment, revision }: SheetView): Record<string, string> 
     ...assessment.figures.map((f) => [`figure:${f.key}`, `Figure: ${f.label} (${f.section})`] as const),
     ...fields,
   ]);
-}
-
-function lower(words: string): string {
-  return words.charAt(0).toLowerCase() + words.slice(1);
 }

@@ -15,6 +15,7 @@ import { bySection } from '@/lib/ui/checks/sections';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { View } from '@/lib/ui/sheet/view';
 import { ViewIndex } from '@/lib/ui/sheet/view-index';
+import { viewLetter } from '@/lib/ui/sheet/view-letter';
 import { WorkedSheet } from '@/lib/ui/worked/worked-sheet';
 import { RevisionTitle } from '../_parts/revision-title';
 
@@ -23,8 +24,6 @@ interface Props {
 }
 
 export const metadata: Metadata = { title: 'Worked sheet' };
-
-const letters = 'ABCDEFGHJKL';
 
 export default async function WorkedPage({ params }: Props) {
   const { number, letter } = await params;
@@ -57,8 +56,8 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
     <>
       <ViewIndex
         views={[
-          ...sections.map((s, i) => ({ letter: letters[i] ?? '', title: s.label, id: `worked-${s.key}` })),
-          { letter: letters[sections.length] ?? '', title: 'As entered', id: 'entered' },
+          ...sections.map((s, i) => ({ letter: viewLetter(i), title: s.label, id: `worked-${s.key}` })),
+          { letter: viewLetter(sections.length), title: 'As entered', id: 'entered' },
         ]}
       />
       <p className="hush">
@@ -66,7 +65,7 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
         rounded.
       </p>
       {sections.map((s, i) => (
-        <View key={s.key} letter={letters[i] ?? ''} title={s.label} id={`worked-${s.key}`}>
+        <View key={s.key} letter={viewLetter(i)} title={s.label} id={`worked-${s.key}`}>
           <WorkedSheet
             steps={s.rows}
             all={sheet.assessment.sheet}
@@ -77,7 +76,7 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
           />
         </View>
       ))}
-      <View letter={letters[sections.length] ?? ''} title="As entered" id="entered">
+      <View letter={viewLetter(sections.length)} title="As entered" id="entered">
         <Entered document={document} />
       </View>
     </>

@@ -96,6 +96,12 @@ function DraftSheet({ answer, save, ...props }: DraftSheetProps) {
         A unit may be typed with any number: 15 kgf cm, 0.25 in, 12 AWG. What is not known is left empty; what
         needs it is then not assessed, and never passes.
       </p>
+      <noscript>
+        <p className="hush">
+          Without script: after another kind is chosen, save the draft; then the fields of that kind are
+          there.
+        </p>
+      </noscript>
       {answer.failure === null ? null : (
         <Failure title={answer.failure.title}>{answer.failure.sentence}</Failure>
       )}
@@ -109,9 +115,9 @@ function DraftSheet({ answer, save, ...props }: DraftSheetProps) {
             key={draft.generation}
             parts={parts}
             onText={(path, text) => draft.edit({ do: 'set', path, text })}
-            onInsert={(id) => draft.edit(insertAfter(draft.content, id))}
-            onRemove={(id) => draft.edit({ do: 'remove', list: 'train.stages', id })}
-            onMove={(id, by) => draft.edit({ do: 'move', list: 'train.stages', id, by })}
+            onInsert={(list, after) => draft.edit(insertAfter(draft.content, list, after))}
+            onRemove={(list, id) => draft.edit({ do: 'remove', list, id })}
+            onMove={(list, id, by) => draft.edit({ do: 'move', list, id, by })}
           />
           <noscript>
             <input type="hidden" name="opened" value={JSON.stringify(textsOf(props.content))} />

@@ -1,5 +1,5 @@
 // What was typed into a form before its script ran: the page was there to type into, but nobody listened yet.
-import type { PartRows } from '@/lib/preview/rows';
+import { fieldsIn, type PartRows } from '@/lib/preview/rows';
 
 interface Typed {
   readonly path: string;
@@ -8,7 +8,7 @@ interface Typed {
 
 /** The fields below `root` that no longer hold the text they were sent with. */
 export function typedEarly(root: HTMLElement, parts: readonly PartRows[]): Typed[] {
-  const sent = new Map(textsOf(parts));
+  const sent = new Map(parts.flatMap((part) => fieldsIn(part).map((row) => [row.path, row.text] as const)));
   const found: Typed[] = [];
   for (const input of root.querySelectorAll('input, select')) {
     if (!(input instanceof HTMLInputElement || input instanceof HTMLSelectElement)) continue;
@@ -18,13 +18,4 @@ export function typedEarly(root: HTMLElement, parts: readonly PartRows[]): Typed
     if (text !== undefined && text !== input.value) found.push({ path: input.name, text: input.value });
   }
   return found;
-}
-
-function textsOf(parts: readonly PartRows[]): (readonly [string, string])[] {
-  return parts
-    .flatMap((part) => [
-      ...part.fields,
-      ...(part.stages ?? []).flatMap((s) => [...s.fields, ...s.gears.flatMap((g) => g.fields)]),
-    ])
-    .map((row) => [row.path, row.text]);
 }
