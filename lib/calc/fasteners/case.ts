@@ -64,16 +64,44 @@ export const scatteredPreload = formula({
   of: (g) => g.s_a * g.F_i,
 });
 
-/** The lesser of two forces (N): where a joint gives first. */
-export const lesserForce = formula({
-  key: 'fasteners.lesserForce',
-  symbol: 'F_min',
-  name: 'Where the joint gives first',
+/** Force (N) with the application factor for shocks. */
+export const shockForce = formula({
+  key: 'fasteners.shockForce',
+  symbol: 'F_K',
+  name: 'Force at the peak, shocks included',
   unit: 'N',
-  given: { F_one: 'N', F_other: 'N' },
-  text: 'min(F_one, F_other)',
-  source: 'The weaker of the two',
-  of: (g) => Math.min(g.F_one, g.F_other),
+  given: { F: 'N', K_A: '1' },
+  text: 'F * K_A',
+  source: 'Application factor of ISO 6336-6',
+  domain: { K_A: [1, 2.5] },
+  of: (g) => g.F * g.K_A,
+});
+
+/** Torque (N m) that friction of the whole preload must hold: what twists the joint, and what a pull F (N) takes off the friction. */
+export const slipDemand = formula({
+  key: 'fasteners.slipDemand',
+  symbol: 'T_s',
+  name: 'Torque asked of the friction, pull included',
+  unit: 'N m',
+  given: { T_react: 'N m', mu: '1', r: 'm', C_j: '1', F: 'N' },
+  text: 'T_react + mu * r * (1 - C_j) * F',
+  source: 'Dry friction on the circle of the screws; pull shared by stiffness',
+  validity: 'Joint closed.',
+  domain: { mu: [0.05, 0.6], C_j: [0, 0.8] },
+  of: (g) => g.T_react + g.mu * g.r * (1 - g.C_j) * g.F,
+});
+
+/** Part (N) of a pull F (N) on a screw that takes off what presses its joint together. */
+export const partingPull = formula({
+  key: 'fasteners.partingPull',
+  symbol: 'F_part',
+  name: 'Pull that parts the joint at a screw',
+  unit: 'N',
+  given: { C_j: '1', F_t: 'N' },
+  text: '(1 - C_j) * F_t',
+  source: 'Springs side by side; Shigley ch. 8',
+  domain: { C_j: [0, 0.8] },
+  of: (g) => (1 - g.C_j) * g.F_t,
 });
 
 export const caseFormulas = [
@@ -82,5 +110,7 @@ export const caseFormulas = [
   meshForce,
   pullOnCircle,
   scatteredPreload,
-  lesserForce,
+  shockForce,
+  slipDemand,
+  partingPull,
 ] as const;

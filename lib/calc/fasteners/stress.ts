@@ -80,19 +80,6 @@ export const screwShearStrength = formula({
   of: (g) => g.a_v * g.R_m,
 });
 
-/** Share of a screw’s strength that pull and shear use together; 1 is the limit. F_vR, F_tR what it bears of each alone, N. */
-export const screwUtilisation = formula({
-  key: 'fasteners.screwUtilisation',
-  symbol: 'eta_s',
-  name: 'Use of a screw in pull and shear',
-  unit: '1',
-  given: { F_s: 'N', F_vR: 'N', F_b: 'N', F_tR: 'N' },
-  text: 'F_s / F_vR + F_b / (1.4 * F_tR)',
-  source: 'EN 1993-1-8:2005, Table 3.4 (from memory)',
-  validity: 'Neither pull nor shear beyond what the screw bears of it alone.',
-  of: (g) => g.F_s / g.F_vR + g.F_b / (1.4 * g.F_tR),
-});
-
 export const stressFormulas = [
   threadTorque,
   screwTension,
@@ -100,5 +87,4 @@ export const stressFormulas = [
   screwStress,
   headPressure,
   screwShearStrength,
-  screwUtilisation,
 ] as const;

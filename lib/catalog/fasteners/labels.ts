@@ -11,7 +11,19 @@ export const screwSizes = {
   M10: 'M10',
 } as const;
 
-export const screwClasses = { '8.8': '8.8', '10.9': '10.9', '12.9': '12.9' } as const;
+export const screwClasses = {
+  '4.6': '4.6',
+  '4.8': '4.8',
+  '5.6': '5.6',
+  '5.8': '5.8',
+  '6.8': '6.8',
+  '8.8': '8.8',
+  '10.9': '10.9',
+  '12.9': '12.9',
+  'A2-50': 'A2-50, stainless',
+  'A2-70': 'A2-70, stainless',
+  'A2-80': 'A2-80, stainless',
+} as const;
 
 export const screwFinishes = {
   black: 'Black',

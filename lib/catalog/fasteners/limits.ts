@@ -66,15 +66,24 @@ export const threadFriction = {
   basis: 'memory',
 } as const;
 
-/** Friction between the faces of a joint, at the low end: it decides on slip. */
-export const jointFriction = {
-  printed: { label: 'Plastic on plastic or metal', value: 0.2, source: 'Common practice, no source' },
-  metal: {
-    label: 'Metal on metal, degreased',
-    value: 0.15,
-    source: 'VDI 2230 Part 1, Table A6 (from memory)',
-  },
+/** Friction between metal faces of a joint, at the low end: it decides on slip. */
+export const metalJointFriction = {
+  value: 0.15,
+  source: 'VDI 2230 Part 1, Table A6, degreased (from memory)',
+  basis: 'memory',
 } as const;
+
+/** Nuts as they come with screws: class 8. */
+export const nutStrength = { tensile: 800e6, source: 'ISO 898-2, class 8 (from memory)' } as const;
+
+/** Shear strength of ductile metal over its tensile strength. */
+export const metalShear = {
+  value: 0.6,
+  source: 'Common practice, no source: shear over tension of ductile metal',
+} as const;
+
+/** Steel of screws, Pa. */
+export const screwModulus = { value: 205e9, source: 'VDI 2230 Part 1, steel screws (from memory)' } as const;
 
 /** What tightening by torque may leave at worst and at best, over the nominal preload. */
 export const preloadScatter = {
