@@ -1,6 +1,7 @@
 // Torque over speed that the actuator can force at its output, and which limit holds it at each speed.
 import { currentAtPower } from '../motor/power';
 import { greatestPower } from '../supply/pack';
+import { currentAtVoltage, drawnAtMost, drawnPower, passedOn, torqueLeft } from './limits';
 
 /** Motor, drive and train as the envelope needs them; SI, currents as equivalent direct current. */
 export interface EnvelopeActuator {
@@ -72,15 +73,18 @@ export function envelopeAt(
 ): EnvelopePoint {
   const speed = outputSpeed * actuator.ratio;
   const emf = speed / actuator.speedConstant;
-  const atPower = (power: number) =>
-    currentAtPower.of({
-      P_el: power * actuator.driveEfficiency,
-      omega: speed,
-      K_v: actuator.speedConstant,
-      R: actuator.resistance,
-    });
+  const atPower = (P_el: number) =>
+    currentAtPower.of({ P_el, omega: speed, K_v: actuator.speedConstant, R: actuator.resistance });
+  const passed = (P_s: number) => passedOn.of({ P_s, eta_d: actuator.driveEfficiency });
+  const { openVoltage: U_oc, resistance: R_s } = source;
 
-  let current = Math.max(0, (source.openVoltage - emf) / (actuator.resistance + source.resistance));
+  let current = currentAtVoltage.of({
+    U_oc,
+    omega: speed,
+    K_v: actuator.speedConstant,
+    R: actuator.resistance,
+    R_s,
+  });
   let limit: EnvelopeLimit = 'voltage';
   const lower = (candidate: number, name: EnvelopeLimit) => {
     if (candidate < current) {
@@ -90,19 +94,21 @@ export function envelopeAt(
   };
   if (actuator.motorCurrentLimit !== undefined) lower(actuator.motorCurrentLimit, 'motor current');
   if (actuator.batteryCurrentLimit !== undefined) {
-    // More current than half the short-circuit current brings less power, not more.
-    const drawn = Math.min(actuator.batteryCurrentLimit, source.openVoltage / (2 * source.resistance));
-    lower(atPower(drawn * (source.openVoltage - drawn * source.resistance)), 'battery current');
+    const I_s = drawnAtMost.of({ I_bat_lim: actuator.batteryCurrentLimit, U_oc, R_s });
+    lower(atPower(passed(drawnPower.of({ I_s, U_oc, R_s }))), 'battery current');
   }
-  if (source.resistance > 0)
-    lower(atPower(greatestPower.of({ U_oc: source.openVoltage, R_s: source.resistance })), 'source');
-  if (actuator.powerLimit !== undefined)
-    lower(atPower(actuator.powerLimit / actuator.driveEfficiency), 'power');
+  if (R_s > 0) lower(atPower(passed(greatestPower.of({ U_oc, R_s }))), 'source');
+  if (actuator.powerLimit !== undefined) lower(atPower(actuator.powerLimit), 'power');
 
-  const torque = Math.max(0, current - actuator.noLoadCurrent) / actuator.speedConstant;
   return {
     speed: outputSpeed,
-    torque: torque * actuator.ratio * actuator.trainEfficiency,
+    torque: torqueLeft.of({
+      I: current,
+      I_0: actuator.noLoadCurrent,
+      K_v: actuator.speedConstant,
+      i: actuator.ratio,
+      eta: actuator.trainEfficiency,
+    }),
     motorCurrent: current,
     electricalPower: emf * current + actuator.resistance * current ** 2,
     limit,

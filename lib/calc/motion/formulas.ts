@@ -15,6 +15,7 @@ import {
   reflectedInertia,
   totalInertia,
 } from './inertia';
+import { limitFormulas } from './limits';
 import {
   cosineAcceleration,
   cosineEffectiveAcceleration,
@@ -62,4 +63,5 @@ export const motionFormulas: readonly AnyFormula[] = [
   cosineEffectiveAcceleration,
   cosineLeastTime,
   moveDemand,
+  ...limitFormulas,
 ];

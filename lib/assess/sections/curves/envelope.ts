@@ -1,14 +1,15 @@
 // Output torque over speed at a full, nominal and empty supply under every limit entered, the duty's points marked.
-import { type EnvelopeActuator, envelopeAt, outputEnvelope } from '@/lib/calc/motion/envelope';
+import { outputEnvelope } from '@/lib/calc/motion/envelope';
 import type { Traced } from '@/lib/quantity/traced';
+import type { StepInput } from '../../assessment';
 import { addCheck, type TrainWork, type Work } from '../../work';
-import { asDirect, type MotorWork } from '../motor/currents';
+import type { MotorWork } from '../motor/currents';
 import type { MoveWork } from '../output/motion';
 import { missingResistance, missingVoltage, type Source } from '../supply/source';
+import { type Actuator, actuatorInputs, actuatorOf, plain } from './actuator';
+import { torqueAtSpeed } from './at-speed';
 
 const points = 41;
-/** Efficiency of the drive; common practice, no source. */
-const driveEfficiency = 0.95;
 
 /** Adds the envelope and the check of the torque left at the output speed. */
 export function envelope(
@@ -32,11 +33,7 @@ export function envelope(
   const available =
     missing !== null || source.empty === null || resistance === null
       ? null
-      : envelopeAt(
-          actuator,
-          { openVoltage: source.empty.value, resistance: resistance.value },
-          duty.outputSpeed.value,
-        ).torque;
+      : torqueAtSpeed(work, actuator, train, { openVoltage: source.empty, resistance });
   addCheck(work, {
     key: 'output.speedTorque',
     section: 'output',
@@ -47,7 +44,7 @@ export function envelope(
     capacityLabel:
       'Torque the actuator reaches at the output speed, at the cut-off and hot, under every limit entered',
     demand: duty.peakTorque,
-    capacity: available === null ? null : { value: available, from: 'curve:output.envelope' },
+    capacity: available,
     required: 1.1,
     requiredFrom: 'Common practice, no source: a tenth kept for control',
     missing: missing ?? '',
@@ -60,7 +57,7 @@ export function envelope(
       openVoltage === null
         ? []
         : outputEnvelope(
-            actuator,
+            plain(actuator),
             { openVoltage: openVoltage.value, resistance: resistance?.value ?? 0 },
             points,
           ).map((p) => ({ x: p.speed, y: p.torque })),
@@ -78,28 +75,29 @@ export function envelope(
       ? [line('Bench supply', source.full)]
       : [line('Full', source.full), line('Nominal', source.nominal), line('At the cut-off', source.empty)],
     marks: [
-      { label: 'Peak torque at the output speed', x: duty.outputSpeed.value, y: duty.peakTorque.value },
-      { label: 'Holding torque at rest', x: 0, y: duty.holdTorque.value },
-      { label: 'Holding torque at the move’s peak speed', x: move.peakSpeed.value, y: duty.holdTorque.value },
+      mark('Peak torque at the output speed', duty.outputSpeed.value, duty.peakTorque),
+      mark('Holding torque at rest', 0, duty.holdTorque),
+      mark('Holding torque at the move’s peak speed', move.peakSpeed.value, duty.holdTorque),
     ],
+    inputs: inputsOf(actuator, source),
   });
 }
 
-function actuatorOf(work: Work, train: TrainWork, motor: MotorWork): EnvelopeActuator {
-  const { drive, motor: data, supply } = work.design;
-  const limit = drive.motorCurrentLimit;
-  // A bench supply's own limit acts as the battery limit does.
-  const battery = [drive.batteryCurrentLimit, supply.kind === 'bench' ? supply.benchCurrent : null]
-    .flatMap((t) => (t === null ? [] : [t.value]))
-    .reduce<number | undefined>((least, a) => Math.min(least ?? a, a), undefined);
-  return {
-    speedConstant: data.speedConstant.value,
-    resistance: motor.hotResistance.value,
-    noLoadCurrent: motor.noLoadCurrent.value,
-    ratio: train.ratio.value,
-    trainEfficiency: train.drivingEfficiency.value,
-    driveEfficiency,
-    motorCurrentLimit: limit === null ? undefined : asDirect(work, limit, 'I_lim.envelope').value,
-    batteryCurrentLimit: battery,
+function mark(label: string, x: number, y: Traced) {
+  return { label, x, y: y.value, from: y.from };
+}
+
+/** What the lines are drawn from, by the symbols of the formulas that give their points. */
+function inputsOf(actuator: Actuator, source: Source): StepInput[] {
+  const { full, nominal, empty, resistance } = source;
+  const named = {
+    U_full: full,
+    U_nom: nominal,
+    U_empty: empty,
+    R_s: resistance,
+    ...actuatorInputs(actuator),
   };
+  return Object.entries(named).flatMap(([symbol, traced]) =>
+    traced === null ? [] : [{ symbol, ...traced }],
+  );
 }

@@ -1,0 +1,89 @@
+// What can be followed on a sheet: a check, a figure, a curve; and the numbers of each that the following starts from.
+import type { UnitKey } from '@/lib/quantity/units';
+import type { Assessment, Check, Curve, Figure } from '../assessment';
+import type { Followed } from './trace';
+
+/** A number of a check, figure or curve, in SI, with the unit to show it in; null for a number without one of its own. */
+export interface Root extends Followed {
+  readonly label: string;
+  readonly symbol: string | null;
+  readonly value: number;
+  readonly unit: UnitKey | null;
+}
+
+export type Subject =
+  | { readonly kind: 'check'; readonly check: Check }
+  | { readonly kind: 'figure'; readonly figure: Figure }
+  | { readonly kind: 'curve'; readonly curve: Curve };
+
+export type SubjectKind = Subject['kind'];
+export const subjectKinds = ['check', 'figure', 'curve'] as const satisfies readonly SubjectKind[];
+
+/** The check, figure or curve of an assessment; null when it has none such. */
+export function subjectOf(assessment: Assessment, kind: SubjectKind, key: string): Subject | null {
+  const named = <T extends { readonly key: string }>(all: readonly T[]) => all.find((one) => one.key === key);
+  switch (kind) {
+    case 'check': {
+      const check = named(assessment.checks);
+      return check === undefined ? null : { kind, check };
+    }
+    case 'figure': {
+      const figure = named(assessment.figures);
+      return figure === undefined ? null : { kind, figure };
+    }
+    case 'curve': {
+      const curve = named(assessment.curves);
+      return curve === undefined ? null : { kind, curve };
+    }
+  }
+}
+
+/** The numbers to follow, in the order of reading. A number that is not there is left out. */
+export function rootsOf(subject: Subject, sheet: Assessment['sheet']): Root[] {
+  switch (subject.kind) {
+    case 'check':
+      return rootsOfCheck(subject.check, sheet);
+    case 'figure':
+      return rootsOfFigure(subject.figure);
+    case 'curve':
+      return rootsOfCurve(subject.curve);
+  }
+}
+
+function rootsOfCheck(check: Check, sheet: Assessment['sheet']): Root[] {
+  const { unit, demand, capacity, holdsTo } = check;
+  const from = check.origins ?? originsBySteps(check, sheet);
+  const roots: Root[] = [];
+  if (demand !== null)
+    roots.push({ label: check.demandLabel, symbol: null, value: demand, unit, from: from.demand });
+  if (capacity !== null)
+    roots.push({ label: check.capacityLabel, symbol: null, value: capacity, unit, from: from.capacity });
+  if (holdsTo !== null && check.origins?.torque != null) {
+    const { value, from: caused } = check.origins.torque;
+    roots.push({ label: 'Torque that causes it', symbol: null, value, unit: 'N m', from: caused });
+  }
+  return roots;
+}
+
+/** Older assessments kept the steps of a check, not which number each of them gave: its value tells. */
+function originsBySteps(check: Check, sheet: Assessment['sheet']) {
+  const gave = (value: number | null) => {
+    const step = sheet.find((s) => s.value === value && check.steps.includes(s.key));
+    return step === undefined ? null : `step:${step.key}`;
+  };
+  return { demand: gave(check.demand), capacity: gave(check.capacity) };
+}
+
+function rootsOfFigure({ label, symbol, value, unit, step, origin }: Figure): Root[] {
+  if (value === null) return [];
+  const from = origin ?? (step === null ? null : `step:${step}`);
+  return [{ label, symbol, value, unit, from }];
+}
+
+function rootsOfCurve({ marks, inputs = [], yUnit }: Curve): Root[] {
+  const marked = marks.flatMap(({ label, y, from }) =>
+    from === undefined ? [] : [{ label, symbol: null, value: y, unit: yUnit, from }],
+  );
+  const drawn = inputs.map(({ symbol, value, from }) => ({ label: '', symbol, value, unit: null, from }));
+  return [...marked, ...drawn];
+}
