@@ -11,6 +11,7 @@ export const addresses = {
   join: (token: string) => `/join/${token}`,
   shelf: (club: string) => `/clubs/${club}`,
   newDesign: (club: string) => `/clubs/${club}/new`,
+  coupons: (club: string) => `/clubs/${club}/coupons`,
   members: (club: string) => `/clubs/${club}/members`,
   ledger: (club: string) => `/clubs/${club}/ledger`,
   draft: (design: string) => `/designs/${design}/draft`,

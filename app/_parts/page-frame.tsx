@@ -10,7 +10,7 @@ import { signOut } from './sign-out';
 interface PageFrameProps {
   /** Code of the club the page belongs to, when it does. */
   readonly club?: string;
-  readonly current?: 'shelf' | 'members' | 'ledger' | 'handbook';
+  readonly current?: 'shelf' | 'coupons' | 'members' | 'ledger' | 'handbook';
   readonly children: ReactNode;
 }
 
@@ -35,6 +35,7 @@ function linksOf(viewer: Viewer | null, club: string | undefined, current: PageF
       ? []
       : [
           { href: addresses.shelf(here.code), text: 'Shelf', current: current === 'shelf' },
+          { href: addresses.coupons(here.code), text: 'Coupons', current: current === 'coupons' },
           { href: addresses.members(here.code), text: 'Members', current: current === 'members' },
           { href: addresses.ledger(here.code), text: 'Ledger', current: current === 'ledger' },
         ];

@@ -20,6 +20,8 @@ export const policy = {
   'members.read': everyone,
   'draft.read': working,
   'draft.edit': working,
+  'coupons.read': everyone,
+  'coupons.enter': working,
   'design.create': working,
   'revision.publish': working,
   'revision.reassess': working,

@@ -8,6 +8,8 @@ export const ledgerKinds = {
   'member.roleChanged': 'Role changed',
   'member.ended': 'Membership ended',
   'design.opened': 'Design opened',
+  'coupons.entered': 'Entered a coupon test',
+  'coupons.withdrawn': 'Withdrew a coupon test',
   'draft.hand': 'Took a hand in the draft',
   'draft.replaced': 'Draft started anew from a revision',
   'revision.published': 'Revision published',

@@ -1,12 +1,14 @@
 // The whole service on one page: every use case with what it takes and what it answers.
 // Each is exported by the file named beside it and typed by its line here.
 import type { z } from 'zod';
+import type * as coupons from './inputs/coupons';
 import type * as designs from './inputs/designs';
 import type * as people from './inputs/members';
 import type * as review from './inputs/review';
 import type { Result } from './result';
 import type { Viewer } from './viewer';
 import type { CompareView } from './views/compare';
+import type { CouponTestsView } from './views/coupons';
 import type { DraftSaved, DraftView } from './views/draft';
 import type { LedgerVerdict, LedgerView } from './views/ledger';
 import type { InvitationOffer, Invited, MembersView, SignedIn } from './views/members';
@@ -30,6 +32,11 @@ export interface Contract {
   clubShelf: UseCase<typeof designs.clubShelf, ShelfView>;
   // designs/new-design
   newDesign: UseCase<typeof designs.newDesign, { readonly number: string }>;
+
+  // coupons/coupon-tests
+  couponTests: UseCase<typeof coupons.couponTests, CouponTestsView>;
+  enterCouponTest: UseCase<typeof coupons.enterCouponTest, { readonly testId: string }>;
+  withdrawCouponTest: UseCase<typeof coupons.withdrawCouponTest, Nothing>;
 
   // drafts/open-draft
   openDraft: UseCase<typeof designs.openDraft, DraftView>;

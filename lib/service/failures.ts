@@ -16,6 +16,7 @@ export const failures = {
   'thread.notFound': { status: 404, sentence: 'There is no such thread.' },
   'finding.notFound': { status: 404, sentence: 'This revision has no such finding.' },
   'signoff.notFound': { status: 404, sentence: 'There is no such signature.' },
+  'coupon.notFound': { status: 404, sentence: 'There is no such coupon test, or it was withdrawn.' },
   'member.notFound': { status: 404, sentence: 'There is no such member in this club.' },
   'invitation.notFound': {
     status: 404,

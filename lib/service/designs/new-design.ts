@@ -1,6 +1,7 @@
 // A new design from a starter: it gets the next number of its club and a draft.
 import { hashOf } from '@/lib/design/canonical';
 import { starterKeys, starters } from '@/lib/design/starters/registry';
+import { withClubCoupons } from '@/lib/store/designs/coupons';
 import { createDesign } from '@/lib/store/designs/designs';
 import { createDraft } from '@/lib/store/designs/drafts';
 import { appendEvent } from '@/lib/store/ledger';
@@ -16,9 +17,9 @@ export const newDesign: Contract['newDesign'] = clubCase(
   async ({ viewer, clubId }, input) => {
     const key = starterKeys.find((k) => k === input.starter);
     if (key === undefined) return refused('starter.notFound');
-    const { document } = starters[key];
-    const documentHash = hashOf(document);
     return change(async (tx) => {
+      const document = await withClubCoupons(tx, clubId, starters[key].document);
+      const documentHash = hashOf(document);
       const at = new Date();
       const design = await createDesign(tx, { clubId, title: input.title, authorId: viewer.userId });
       await createDraft(tx, design.id, {

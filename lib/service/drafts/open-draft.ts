@@ -3,6 +3,7 @@ import { may } from '@/lib/access/policy';
 import { assess } from '@/lib/assess/assess';
 import { letterOf } from '@/lib/review/letters';
 import { reader } from '@/lib/store/database';
+import { withClubCoupons } from '@/lib/store/designs/coupons';
 import { readDraft } from '@/lib/store/designs/drafts';
 import { readRecord } from '@/lib/store/review/record';
 import type { Contract } from '../contract';
@@ -20,7 +21,9 @@ export const openDraft: Contract['openDraft'] = designCase(
   async (context) => {
     const { design, role, viewer } = context;
     const db = reader();
-    const draft = await readDraft(db, design.designId);
+    const kept = await readDraft(db, design.designId);
+    const document = await withClubCoupons(db, design.clubId, kept.content.document);
+    const draft = { ...kept, content: { ...kept.content, document } };
     const record = await readRecord(db, [design.designId], 'latest');
     const people = await peopleOf(db, idsOf(record));
     const latest = judgeRecord(record)[0] ?? null;
@@ -29,8 +32,11 @@ export const openDraft: Contract['openDraft'] = designCase(
     return done({
       design: designHead(context),
       ...draftNow(draft),
-      assessment: assess(draft.content.document, { sheet: false }),
-      ahead: latest === null || latest.row.documentHash !== draft.documentHash,
+      assessment: assess(document, { sheet: false }),
+      ahead:
+        latest === null ||
+        latest.row.documentHash !== draft.documentHash ||
+        document !== kept.content.document,
       latest: latest === null ? null : revisionMark(latest, people),
       nextLetter: letterOf((latest?.row.ordinal ?? 0) + 1),
       mayEdit,

@@ -3,6 +3,7 @@
 
 import { hashOf } from '@/lib/design/canonical';
 import { applyEdit, type DraftContent, pendingProblems } from '@/lib/design/edit';
+import { withClubCoupons } from '@/lib/store/designs/coupons';
 import { keepDraft, lockDraft } from '@/lib/store/designs/drafts';
 import { appendEvent } from '@/lib/store/ledger';
 import { change } from '../change';
@@ -22,7 +23,8 @@ export const saveDraft: Contract['saveDraft'] = designCase(
     change(async (tx) => {
       const draft = await lockDraft(tx, design.designId);
       if (draft.version !== input.baseVersion) return refused('draft.stale', { detail: draftNow(draft) });
-      let content: DraftContent = draft.content;
+      const document = await withClubCoupons(tx, design.clubId, draft.content.document);
+      let content: DraftContent = { ...draft.content, document };
       const outcomes: (string | null)[] = [];
       for (const edit of input.edits) {
         const edited = applyEdit(content, edit);

@@ -1,6 +1,7 @@
 // Putting a published revision in the place of the draft: what was in the draft is given up, on purpose.
 
 import { hashOf } from '@/lib/design/canonical';
+import { withClubCoupons } from '@/lib/store/designs/coupons';
 import { keepDraft, lockDraft } from '@/lib/store/designs/drafts';
 import { readRevision } from '@/lib/store/designs/revisions';
 import { appendEvent } from '@/lib/store/ledger';
@@ -20,9 +21,10 @@ export const replaceDraftFromRevision: Contract['replaceDraftFromRevision'] = de
       if (draft.version !== input.baseVersion) return refused('draft.stale', { detail: draftNow(draft) });
       const revision = await readRevision(tx, design.designId, input.letter);
       if (revision === null) return refused('revision.notFound');
-      const content = { document: revision.document, pending: {} };
+      const document = await withClubCoupons(tx, design.clubId, revision.document);
+      const content = { document, pending: {} };
       const at = new Date();
-      const documentHash = hashOf(revision.document);
+      const documentHash = hashOf(document);
       const kept = { content, documentHash, byId: viewer.userId, at };
       if (!(await keepDraft(tx, design.designId, input.baseVersion, kept)))
         throw new Error('A locked draft changed its version.');

@@ -3,6 +3,7 @@ import { hashOf } from '@/lib/design/canonical';
 import { pendingProblems } from '@/lib/design/edit';
 import { letterOf } from '@/lib/review/letters';
 import { lockDesign } from '@/lib/store/designs/access';
+import { withClubCoupons } from '@/lib/store/designs/coupons';
 import { lockDraft } from '@/lib/store/designs/drafts';
 import { createAssessment, createRevision, readRevision } from '@/lib/store/designs/revisions';
 import { appendEvent } from '@/lib/store/ledger';
@@ -26,10 +27,12 @@ export const publish: Contract['publish'] = designCase(
         return refused('publish.pending', {
           fields: { ...draft.content.pending, ...pendingProblems(draft.content) },
         });
-      const { document } = draft.content;
+      const document = await withClubCoupons(tx, design.clubId, draft.content.document);
       const documentHash = hashOf(document);
       const previous = await readRevision(tx, design.designId);
-      if (previous?.documentHash === documentHash) return refused('publish.unchanged');
+      // A previous revision of an older document version says the same in other bytes.
+      if (previous !== null && hashOf(previous.document) === documentHash)
+        return refused('publish.unchanged');
       const ordinal = revisionCount + 1;
       const letter = letterOf(ordinal);
       const publishedAt = new Date();

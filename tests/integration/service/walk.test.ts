@@ -4,6 +4,7 @@ import fs from 'node:fs';
 import path from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { may } from '@/lib/access/policy';
+import { enterCouponTest } from '@/lib/service/coupons/coupon-tests';
 import { endMembership } from '@/lib/service/members/change-member';
 import { invite } from '@/lib/service/members/invite';
 import type { Result } from '@/lib/service/result';
@@ -22,6 +23,7 @@ interface World {
   readonly threadId: string;
   readonly signOffId: string;
   readonly invitationId: string;
+  readonly couponTestId: string;
   readonly finding: { readonly findingKey: string; readonly fingerprint: string };
   readonly seen: Awaited<ReturnType<typeof shown>>;
 }
@@ -30,6 +32,21 @@ interface World {
 const cases: Readonly<Record<string, (w: World) => object>> = {
   'designs/shelf clubShelf': () => ({ club: 'QS' }),
   'designs/new-design newDesign': () => ({ club: 'QS', starter: 'vane', title: 'Mine' }),
+  'coupons/coupon-tests couponTests': () => ({ club: 'QS' }),
+  'coupons/coupon-tests enterCouponTest': () => ({
+    club: 'QS',
+    material: 'petg_fdm',
+    property: 'tensile_xy',
+    mean: '40 MPa',
+    deviation: '2',
+    count: '5',
+    process: 'Bench printer, 0.2 mm',
+  }),
+  'coupons/coupon-tests withdrawCouponTest': (w) => ({
+    club: 'QS',
+    testId: w.couponTestId,
+    reason: 'The spool was damp.',
+  }),
   'drafts/open-draft openDraft': (w) => ({ design: w.design }),
   'drafts/save-draft saveDraft': (w) => ({
     design: w.design,
@@ -78,6 +95,7 @@ const others: Readonly<Record<string, string>> = {
   'designs/judged judgeRecord': 'arranges what a use case has read',
   'designs/judged revisionMark': 'arranges what a use case has read',
   'designs/judged standingView': 'arranges what a use case has read',
+  'coupons/choices couponChoices': 'words only',
   'drafts/views draftNow': 'arranges what a use case has read',
   'findings/views dispositionView': 'arranges what a use case has read',
   'findings/views findingViews': 'arranges what a use case has read',
@@ -141,12 +159,21 @@ beforeAll(async () => {
   const { threadId } = must(await startThread(people.member, { design, letter: 'A', anchor, text: 'Why?' }));
   const invitation = { club: 'QS', email: 'new@qs.example', role: 'member' as const };
   const { invitationId } = must(await invite(people.steward, invitation));
+  const coupon = {
+    material: 'pa12_sls',
+    property: 'tensile_xy',
+    mean: '46',
+    deviation: '1',
+    count: '5',
+  } as const;
+  const { testId } = must(await enterCouponTest(people.member, { club: 'QS', ...coupon, process: 'Bureau' }));
   world = {
     people,
     design,
     threadId,
     signOffId,
     invitationId,
+    couponTestId: testId,
     finding: { findingKey: minor.finding.key, fingerprint: minor.fingerprint },
     seen: await shown(people.officer, design, 'A', 'benchSpin'),
   };

@@ -1,5 +1,6 @@
 // What is on record cannot be changed or removed, and what contradicts itself cannot get in.
 import { beforeAll, describe, expect, it } from 'vitest';
+import { enterCouponTest, withdrawCouponTest } from '@/lib/service/coupons/coupon-tests';
 import { withdrawSignature } from '@/lib/service/signing/withdraw-signature';
 import { reply } from '@/lib/service/threads/answer';
 import { startThread } from '@/lib/service/threads/start-thread';
@@ -16,6 +17,8 @@ const facts = [
   'sign_off',
   'sign_off_void',
   'ledger_event',
+  'coupon_test',
+  'coupon_test_void',
 ];
 
 let people: Cast;
@@ -29,6 +32,16 @@ beforeAll(async () => {
   must(await withdrawSignature(people.member, { signOffId, reason: 'I had not seen the wiring.' }));
   const anchor = { kind: 'revision' as const, path: '' };
   const { threadId } = must(await startThread(people.member, { design, letter: 'A', anchor, text: 'Why?' }));
+  const coupon = {
+    material: 'petg_fdm',
+    property: 'E_xy',
+    mean: '1900',
+    deviation: '60',
+    count: '5',
+  } as const;
+  const test = { club: 'QS', ...coupon, process: 'Bench printer' };
+  const { testId } = must(await enterCouponTest(people.member, test));
+  must(await withdrawCouponTest(people.member, { club: 'QS', testId, reason: 'The spool was damp.' }));
   must(await reply(people.author, { threadId, text: 'Because.' }));
 });
 
