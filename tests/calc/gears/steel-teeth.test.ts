@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as agma from '@/lib/calc/gears/strength/agma';
+import { flankPressure, flankPressureMetal } from '@/lib/calc/gears/strength/flank-pressure';
 import * as flank from '@/lib/calc/gears/strength/steel-flank';
 import * as root from '@/lib/calc/gears/strength/steel-root';
 import { type GearSteel, gearSteels, steelConstants } from '@/lib/catalog/gear-steels';
@@ -166,5 +167,17 @@ describe('the single pair factor', () => {
     const rho = (d_b: number) => (d_b / 2) * Math.tan(alpha_wt);
     const together = 1 / (1 / rho(d_b1) + 1 / rho(d_b2));
     expect(relative(flank.relativeCurvature.of({ d_b1, d_b2, alpha_wt }), together)).toBeLessThan(1e-12);
+  });
+});
+
+describe('the flank pressure of a metal gear', () => {
+  it('is that of the formula with all factors in one', () => {
+    const g = { Z_H: 2.4, Z_E: 189.8e3, Z_eps: 0.9, Z_beta: 1, F_t: 800, b: 0.012, d_1: 0.02, u: 3 };
+    const [K_A, K_v, K_Hbeta, K_Halpha] = [1.25, 1.1, 1.4, 1.2];
+    const whole = flankPressureMetal.of({ ...g, K_A, K_v, K_Hbeta, K_Halpha });
+    const pitch = flankPressure.of({ ...g, K_H: K_A });
+    expect(
+      relative(flank.metalFlankPressure.of({ sigma_H0: pitch, Z_BD: 1, K_v, K_Hbeta, K_Halpha }), whole),
+    ).toBeLessThan(1e-12);
   });
 });

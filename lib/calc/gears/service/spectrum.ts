@@ -151,6 +151,19 @@ export const stressShare = formula({
   of: (g) => g.sigma / (g.sigma_ref * g.Y_M),
 });
 
+/** Share of the moves that the loads so far leave. */
+export const shareLeft = formula({
+  key: 'gears.shareLeft',
+  symbol: 'q_left',
+  name: 'Share of the moves still open',
+  unit: '1',
+  given: { q_before: '1', q: '1' },
+  text: 'max(0, q_before - q)',
+  source: 'Definition',
+  domain: { q_before: [0, 1], q: [0, 1] },
+  of: (g) => Math.max(0, g.q_before - g.q),
+});
+
 /** Torque (N m) of the spectrum as a mean over the moves: one more step of share s. */
 export const meanTorque = formula({
   key: 'gears.meanTorque',
@@ -176,6 +189,7 @@ export const torqueOfStep = formula({
 });
 
 export const spectrumFormulas = [
+  shareLeft,
   goodmanSensitivity,
   steepestExponent,
   exponentOnTorque,

@@ -175,16 +175,16 @@ export const singlePairFactor = formula({
   of: (g) => Math.max(1, g.M - Math.min(g.eps_beta, 1) * (g.M - 1)),
 });
 
-/** Greatest flank pressure (Pa) of one gear: that at the pitch point times the single pair factor. */
-export const singlePairPressure = formula({
-  key: 'gears.singlePairPressure',
+/** Greatest flank pressure (Pa) of a metal gear, from that at the pitch point with the application factor alone. */
+export const metalFlankPressure = formula({
+  key: 'gears.metalFlankPressure',
   symbol: 'sigma_H',
-  name: 'Flank pressure where one pair stands alone',
+  name: 'Flank pressure where one pair stands alone, load factors counted',
   unit: 'Pa',
-  given: { sigma_H: 'Pa', Z_BD: '1' },
-  text: 'sigma_H * Z_BD',
+  given: { sigma_H0: 'Pa', Z_BD: '1', K_v: '1', K_Hbeta: '1', K_Halpha: '1' },
+  text: 'sigma_H0 * Z_BD * sqrt(K_v * K_Hbeta * K_Halpha)',
   source: ISO2,
-  of: (g) => g.sigma_H * g.Z_BD,
+  of: (g) => g.sigma_H0 * g.Z_BD * Math.sqrt(g.K_v * g.K_Hbeta * g.K_Halpha),
 });
 
 export const steelFlankFormulas = [
@@ -198,5 +198,5 @@ export const steelFlankFormulas = [
   steelFlankStrength,
   singlePairRatio,
   singlePairFactor,
-  singlePairPressure,
+  metalFlankPressure,
 ] as const;

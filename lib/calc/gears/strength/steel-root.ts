@@ -97,7 +97,7 @@ export const rootSizeFactor = formula({
   of: (g) => Math.max(g.least, Math.min(1, g.c - (g.k * g.m_n) / g.m_0)),
 });
 
-/** Stress (Pa) that the root of a steel tooth bears, Y_ST being that of the test gear, f_T the strength retained when warm. */
+/** Stress (Pa) that the root of a steel tooth bears, Y_ST being that of the test gear, f_T what warmth and f_s what filling leaves. */
 export const steelRootStrength = formula({
   key: 'gears.steelRootStrength',
   symbol: 'sigma_FG',
@@ -111,11 +111,12 @@ export const steelRootStrength = formula({
     Y_R_relT: '1',
     Y_X: '1',
     f_T: '1',
+    f_s: '1',
   },
-  text: 'sigma_Flim * Y_ST * Y_NT * Y_delta_relT * Y_R_relT * Y_X * f_T',
+  text: 'sigma_Flim * Y_ST * Y_NT * Y_delta_relT * Y_R_relT * Y_X * f_T * f_s',
   source: ISO3,
   validity: 'Stress that swells from zero; reversing stress takes the mean stress influence factor besides.',
-  of: (g) => g.sigma_Flim * g.Y_ST * g.Y_NT * g.Y_delta_relT * g.Y_R_relT * g.Y_X * g.f_T,
+  of: (g) => g.sigma_Flim * g.Y_ST * g.Y_NT * g.Y_delta_relT * g.Y_R_relT * g.Y_X * g.f_T * g.f_s,
 });
 
 export const steelRootFormulas = [

@@ -1,28 +1,26 @@
-// Flank: Hertzian pressure at the pitch point against what the material bears for the life.
-
-import { flankStrength } from '@/lib/calc/gears/service/allowable';
-import { lastFatigueCycles } from '@/lib/calc/gears/strength/allowable';
+// Flank: Hertzian pressure of one gear against what its material bears for the life.
+import { flankPressureOfStep } from '@/lib/calc/gears/service/spectrum';
 import {
   elasticityFactor,
   flankContactRatioFactor,
   flankHelixFactor,
   flankHelixFactorMetal,
   flankPressure,
-  flankPressureMetal,
   zoneFactor,
 } from '@/lib/calc/gears/strength/flank-pressure';
+import { metalFlankPressure, singlePairFactor, singlePairRatio } from '@/lib/calc/gears/strength/steel-flank';
 import type { Traced } from '@/lib/quantity/traced';
 import { requiredFlank } from '../../../required';
 import { practice } from '../../../sheet';
 import { addCheck, finite, type Work } from '../../../work';
-import { lifeMissing } from '../../duty';
 import type { StageGeometry } from '../pair/geometry';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from '../service/materials';
-import { metalLoad } from './load-factors';
-import type { GearCase } from './root-stress';
+import { flankLifeOf } from './flank-life';
+import { metalLoadCaveat, metalLoadOf } from './load-factors';
+import { type GearCase, nameOf, pathOf } from './root-stress';
 
-/** Flank pressure of a stage, the same on both gears, or why it is not known. */
+/** Flank pressure of a stage at the pitch point with the shock factor alone, the same on both gears; or why it is not known. */
 export function flankPressureOf(
   work: Work,
   g: StageGeometry,
@@ -44,26 +42,17 @@ export function flankPressureOf(
   const Z_beta = sheet.work('gears', g.at, metals ? flankHelixFactorMetal : flankHelixFactor, {
     beta: g.beta,
   });
-  const K_A = work.design.duty.shockFactor;
-  const common = {
+  return sheet.work('gears', g.at, flankPressure, {
     Z_H,
     Z_E,
     Z_eps,
     Z_beta,
+    K_H: work.design.duty.shockFactor,
     F_t: load.forcePeak,
     b: g.stage.faceWidth,
     d_1: g.pinion.reference,
     u: g.flankRatio,
-  };
-  return metals
-    ? sheet.work('gears', g.at, flankPressureMetal, {
-        ...common,
-        K_A,
-        K_v: metalLoad.dynamic,
-        K_Hbeta: metalLoad.face,
-        K_Halpha: metalLoad.sharing,
-      })
-    : sheet.work('gears', g.at, flankPressure, { ...common, K_H: K_A });
+  });
 }
 
 function elasticity(work: Work, at: string, pinion: GearMaterial, wheel: GearMaterial): Traced | string {
@@ -84,68 +73,102 @@ function elasticity(work: Work, at: string, pinion: GearMaterial, wheel: GearMat
   return work.sheet.work('gears', at, elasticityFactor, inputs, 'Z_E', note);
 }
 
-const tabulated = practice(1e6, 'cycles for which the catalogue gives the pressure');
-const plasticSlope = practice(
-  0.15,
-  'fall of flank strength beyond 10⁶ cycles, plastics: steeper than the PA66 line of VDI 2736 (from memory)',
-);
-const metalSlope = practice(
-  0.0756,
-  'fall of flank strength with cycles, ISO 6336-2 life factor (from memory)',
-);
-
 export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): void {
-  const { geometry: g, side, material } = c;
-  const { consequence, peakTorque } = work.design.duty;
+  const { material } = c;
+  const { consequence, peakTorque, loads } = work.design.duty;
   const required = requiredFlank(material.kind, consequence);
-  const capacity = capacityOf(work, c);
-  const known = typeof capacity !== 'string';
+  const own = typeof pressure === 'string' ? pressure : ownPressure(work, c, pressure);
+  const life = flankLifeOf(work, c);
+  const known = typeof life !== 'string';
+  const demand =
+    typeof own === 'string'
+      ? null
+      : known
+        ? work.sheet.work(
+            'gears',
+            pathOf(c),
+            flankPressureOfStep,
+            { sigma_H: own, T: life.hardest.torque, T_peak: peakTorque },
+            'sigma_H.hardest',
+          )
+        : own;
+  const also = known ? [...life.caveats, ...(material.kind === 'metal' ? [metalLoadCaveat] : [])] : [];
   addCheck(work, {
-    key: `${g[side].at}.flank.life`,
+    key: `${pathOf(c)}.flank.life`,
     section: 'gears',
-    label: `${g.place} ${g[side].name}, flank`,
+    label: `${nameOf(c)}, flank`,
     mode: 'life',
     unit: 'MPa',
-    demandLabel: 'Flank pressure at the peak of every move',
+    demandLabel:
+      loads.length === 0 ? 'Flank pressure at the peak of every move' : 'Flank pressure of the hardest load',
     capacityLabel: 'Flank pressure allowed for the life',
-    demand: typeof pressure === 'string' ? null : pressure,
-    capacity: known ? capacity.value : null,
+    demand,
+    capacity: known ? life.value : null,
     required: required.factor,
     requiredFrom: required.from,
-    missing: typeof pressure === 'string' ? pressure : known ? null : capacity,
-    caveat: known ? capacity.caveat : null,
+    missing: typeof own === 'string' ? own : known ? null : life,
+    caveat: known ? caveatOf(life.from, also.length === 0 ? null : also.join(' ')) : null,
     // Off the ladder: a value without a published basis must not name the weakest link.
     ...(material.kind === 'printed' ? {} : { torque: { at: peakTorque, power: 1 / 2 } }),
-    scatter: known ? capacity.scatter : null,
+    scatter: known ? scatterOf(life.value.value, life.range) : null,
   });
 }
 
-function capacityOf(work: Work, c: GearCase) {
-  const { geometry: g, side, material, load, atFlank } = c;
-  const allowed = material.property('flank_pressure_allow_1e6');
-  if (allowed === undefined) return lacking(material, 'flank_pressure_allow_1e6');
-  if (typeof atFlank === 'string') return atFlank;
-  const { cycles } = load[side];
-  if (cycles === null) return lifeMissing;
-  if (cycles.value > lastFatigueCycles)
-    return 'Its flanks are loaded more than 10⁸ times in the life; no fatigue line reaches that far.';
-  const value = work.sheet.work('gears', g[side].at, flankStrength, {
-    p_6: catalogued(allowed),
-    f_T: atFlank.factor,
-    N_L: cycles,
-    N_6: tabulated,
-    q: material.kind === 'metal' ? metalSlope : plasticSlope,
+/** Pressure on this gear: metal counts its load factors and where one pair stands alone, plastic the pitch point. */
+function ownPressure(work: Work, c: GearCase, sigma_H0: Traced): Traced | string {
+  const { geometry: g, material, mate, load } = c;
+  if (material.kind !== 'metal') return sigma_H0;
+  const { mesh } = g;
+  if (mesh === null) return g.missing ?? 'The stage has no mesh.';
+  const at = pathOf(c);
+  // The step stands on the sheet already, at the stage; the cap of the sharing factor asks for it again here.
+  const Z_eps = work.sheet.work(
+    'gears',
+    at,
+    flankContactRatioFactor,
+    { eps_alpha: mesh.contactRatio, eps_beta: mesh.overlap },
+    'Z_eps.load',
+  );
+  const factors = metalLoadOf(work, `${at}.flank`, g, load, [material, mate], { Z_eps });
+  if (typeof factors === 'string') return factors;
+  const Z_BD = singlePair(work, c);
+  if (typeof Z_BD === 'string') return Z_BD;
+  return work.sheet.work('gears', at, metalFlankPressure, {
+    sigma_H0,
+    Z_BD,
+    K_v: factors.dynamic,
+    K_Hbeta: factors.face,
+    K_Halpha: factors.sharing,
   });
-  const also =
-    material.kind === 'printed'
-      ? 'Flank pressures of printed plastics have no published basis: use them to rank designs, not to prove one.'
-      : null;
-  return {
-    value,
-    caveat: caveatOf([allowed, ...atFlank.rows], also),
-    scatter: scatterOf(value.value, [
-      { value: allowed.si, low: allowed.siLow, high: allowed.siHigh },
-      { value: atFlank.factor.value, low: atFlank.low, high: atFlank.high },
-    ]),
-  };
+}
+
+const pitchPoint = practice(
+  1,
+  'internal pairs are pressed most at the pitch point, ISO 6336-2 (from memory)',
+);
+
+function singlePair(work: Work, c: GearCase): Traced | string {
+  const { geometry: g, side } = c;
+  const { mesh } = g;
+  if (mesh === null) return g.missing ?? 'The stage has no mesh.';
+  if (c.internal === true) return pitchPoint;
+  const other = side === 'pinion' ? 'wheel' : 'pinion';
+  const [own, mate] = [g[side], g[other]];
+  if (own.tip === null || mate.tip === null) return 'The tip diameter is not known.';
+  const at = pathOf(c);
+  const M = finite(
+    work.sheet.work('gears', at, singlePairRatio, {
+      alpha_wt: mesh.alphaWt,
+      d_a1: own.tip,
+      d_b1: own.base,
+      z_1: g.stage[side].teeth,
+      d_a2: mate.tip,
+      d_b2: mate.base,
+      z_2: g.stage[other].teeth,
+      eps_alpha: mesh.contactRatio,
+    }),
+  );
+  if (M === null)
+    return 'One pair stands alone at the base circle, where the pressure has no bound: take more shift or more teeth.';
+  return work.sheet.work('gears', at, singlePairFactor, { M, eps_beta: mesh.overlap });
 }

@@ -28,6 +28,7 @@ import { rack, type Side } from '../pair/stage';
 export interface ToothForm {
   readonly Y_Fa: Traced;
   readonly Y_Sa: Traced;
+  readonly notch: Traced;
 }
 
 /** ISO 6336-3, method C, load at the tip, tool of the basic rack without protuberance. */
@@ -65,7 +66,7 @@ export function toothForm(work: Work, g: StageGeometry, side: Side): ToothForm |
   if (!(h_Fa.value > 0) || !(Y_Fa.value > 0)) return noForm(gear.name);
   const q_s = sheet.work('gears', at, notchParameter, { s_Fn, rho_F });
   const Y_Sa = finite(sheet.work('gears', at, stressCorrection, { s_Fn, h_Fa, q_s }));
-  return Y_Sa === null ? noForm(gear.name) : { Y_Fa, Y_Sa };
+  return Y_Sa === null ? noForm(gear.name) : { Y_Fa, Y_Sa, notch: q_s };
 }
 
 /** A ring’s tooth as that of the rack it stands for, with a fillet as sharp as an unknown tool may leave. */
@@ -86,7 +87,7 @@ function ringForm(
   const Y_Fa = sheet.work('gears', at, formFactor, { h_Fa, alpha_Fan: alpha_n, s_Fn, alpha_n });
   const q_s = sheet.work('gears', at, notchParameter, { s_Fn, rho_F: rho_fP });
   const Y_Sa = finite(sheet.work('gears', at, stressCorrection, { s_Fn, h_Fa, q_s }));
-  return Y_Sa === null ? noForm(name) : { Y_Fa, Y_Sa };
+  return Y_Sa === null ? noForm(name) : { Y_Fa, Y_Sa, notch: q_s };
 }
 
 function noForm(name: string): string {
