@@ -1,5 +1,8 @@
 // The factor each check must reach: from the catalogue's table by consequence, layers and kind of load; metals apart.
+import { staticFactors } from '@/lib/catalog/bearings/factors';
+import { preloadShare } from '@/lib/catalog/fasteners/screws';
 import { requiredFactor, type SafetyFactorKey, safetyFactors } from '@/lib/catalog/safety-factors';
+import { setScrewFactor } from '@/lib/catalog/shafts/set-screws';
 
 export type Consequence = 'harmless' | 'harm';
 export type MaterialKind = 'printed' | 'moulded' | 'metal';
@@ -23,6 +26,7 @@ const metal = {
   static: { label: 'Static, on yield', harmless: 1.5, harm: 2 },
   root: { label: 'Root fatigue of metal', harmless: 1.4, harm: 1.7 },
   flank: { label: 'Flank of metal, on pressure', harmless: 1.1, harm: 1.3 },
+  shaft: { label: 'Fatigue of a metal shaft, endurance of 99 of 100', harmless: 1.4, harm: 1.7 },
 } as const;
 
 function fromTable(key: SafetyFactorKey, consequence: Consequence): Required {
@@ -87,6 +91,53 @@ export function requiredFlank(kind: MaterialKind, consequence: Consequence): Req
 /** For wear: the coefficients of one pair differ by a factor of four within one study, so half of the limit is left. */
 export function requiredWear(): Required {
   return { factor: 2, from: 'Half of the wear limit left: coefficients scatter fourfold (judgement)' };
+}
+
+/**
+ * For a joint that holds by friction, on torque: friction scatters more than strength does, and what slips once fits
+ * worse. Roloff, Matek, Maschinenelemente, ask 1.5 to 2 of metal (from memory); plastics from judgement.
+ */
+const slip = {
+  metal: { label: 'Slip of metal on metal', harmless: 1.5, harm: 2 },
+  plastic: { label: 'Slip on plastic', harmless: 2, harm: 3 },
+} as const;
+
+export function requiredSlip(kind: MaterialKind, consequence: Consequence): Required {
+  const { label, [consequence]: factor } = slip[kind === 'metal' ? 'metal' : 'plastic'];
+  return { factor, from: `${label}; ${consequenceWords[consequence]} (common practice, no source)` };
+}
+
+/** For set screws, on torque: 1.5 to 2 where the load is steady, 4 to 8 where it swings. */
+export function requiredSetScrew(swinging: boolean, consequence: Consequence): Required {
+  const { low, value } = swinging ? setScrewFactor.swinging : setScrewFactor.steady;
+  return {
+    factor: consequence === 'harm' ? value : low,
+    from: `Set screws, ${swinging ? 'torque that turns round' : 'steady torque'}; ${consequenceWords[consequence]} (${setScrewFactor.source})`,
+  };
+}
+
+/** For a screw drawn up by its torque wrench: below nine tenths of its proof force. */
+export function requiredProof(): Required {
+  return {
+    factor: Math.ceil(100 / preloadShare.lasting) / 100,
+    from: `At most ${preloadShare.lasting} of the proof force (${preloadShare.source})`,
+  };
+}
+
+/**
+ * For the life of a rolling bearing, on load. Its rating is for 90 % of bearings; 99 % reach a quarter of that life, and
+ * life goes with the cube of the load, so the cube root of four is asked where a break can hurt.
+ */
+export function requiredBearingLife(consequence: Consequence): Required {
+  return consequence === 'harm'
+    ? { factor: 1.59, from: '99 % reach the life, a_1 = 0.25, ISO 281:2007 (from memory), on load' }
+    : { factor: 1, from: '90 % reach the life, ISO 281:2007 (from memory)' };
+}
+
+/** For the static factor of a rolling bearing; shocks from a shock factor of 1.5 on. */
+export function requiredBearingStatic(shockFactor: number): Required {
+  const row = shockFactor >= 1.5 ? staticFactors.shock : staticFactors.normal;
+  return { factor: row.value, from: `${row.label}; ${staticFactors.source}` };
 }
 
 /** For a limit that already holds its margin: deflection, wear, temperature. */

@@ -46,7 +46,7 @@ describe('an outrunner of the 3 kW class behind 81:1', () => {
 
   it('has a train of 81:1 whose teeth all stand one peak of 15 N·m', () => {
     expect(a.figures.find((f) => f.key === 'train.ratio')?.value).toBeCloseTo(81, 9);
-    const peaks = a.checks.filter((c) => c.mode === 'peak');
+    const peaks = a.checks.filter((c) => c.section === 'gears' && c.mode === 'peak');
     expect(peaks).toHaveLength(8);
     for (const c of peaks) expect(c.factor ?? 0).toBeGreaterThan(1);
   });
