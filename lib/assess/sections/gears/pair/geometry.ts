@@ -22,7 +22,12 @@ import {
   workingAngleFromShifts,
   workingCentreDistance,
 } from '@/lib/calc/gears/geometry/pair';
-import { backlashFromCentreDistance, halfFaceWidth, usableTipDiameter } from '@/lib/calc/gears/service/mesh';
+import {
+  backlashFromCentreDistance,
+  halfFaceWidth,
+  usableFaceWidth,
+  usableTipDiameter,
+} from '@/lib/calc/gears/service/mesh';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../../sheet';
 import { finite, type Work } from '../../../work';
@@ -76,7 +81,8 @@ interface Angles {
 
 const noHelix = practice(0, 'a spur gear has no helix');
 
-export function stageGeometry(work: Work, place: StagePlace): StageGeometry {
+export function stageGeometry(work: Work, given: StagePlace): StageGeometry {
+  const place = { ...given, stage: carrying(work, given) };
   const { at, stage } = place;
   const angles = anglesOf(work, place);
   const { u, beta, alphaT, betaB } = angles;
@@ -103,12 +109,12 @@ export function stageGeometry(work: Work, place: StagePlace): StageGeometry {
   const base = { ...place, u, flankRatio: u, beta, alphaT, betaB, aw, pinion, wheel };
   if (aw === null || alphaW0 === null)
     return { ...base, excess: null, backlash: null, mesh: null, missing: noCentre };
-  const given = stage.centreDistance;
+  const held = stage.centreDistance;
   const excess =
-    given === null ? null : work.sheet.work('gears', at, centreDistanceExcess, { a: given, a_w: aw });
-  const a = given ?? aw;
+    held === null ? null : work.sheet.work('gears', at, centreDistanceExcess, { a: held, a_w: aw });
+  const a = held ?? aw;
   const alphaWt =
-    given === null
+    held === null
       ? alphaW0
       : finite(
           work.sheet.work('gears', at, workingAngleFromCentreDistance, {
@@ -120,17 +126,31 @@ export function stageGeometry(work: Work, place: StagePlace): StageGeometry {
   const apart = { ...base, excess, backlash: null, mesh: null };
   if (alphaWt === null || alphaWt.value <= 0) return { ...apart, missing: tooClose };
   const backlash =
-    given === null
+    held === null
       ? null
       : work.sheet.work('gears', at, backlashFromCentreDistance, { a, alpha_wt: alphaWt, alpha_w0: alphaW0 });
   if (excess !== null && excess.value < -bindingLimit * stage.module.value)
     return { ...apart, backlash, missing: tooClose };
-  const toothless = pinion.missing ?? wheel.missing;
+  const toothless = pinion.missing ?? wheel.missing ?? faceless(stage);
   if (toothless !== null) return { ...apart, backlash, missing: toothless };
   const mesh = meshOf(work, place, angles, pinion, wheel, a, alphaWt);
   if (mesh === null) return { ...apart, backlash, missing: noContact };
   if (mesh.contactRatio.value < 1) return { ...base, excess, backlash, mesh, missing: lostContact };
   return { ...base, excess, backlash, mesh, missing: null };
+}
+
+/** The stage with the face width that carries: what a double-helical gear loses where its halves meet is taken off. */
+function carrying(work: Work, { at, stage }: StagePlace): StagePlace['stage'] {
+  const gap = stage.apexGap ?? null;
+  if (stage.kind !== 'doubleHelical' || gap === null || gap.value === 0 || faceless(stage) !== null)
+    return stage;
+  const faceWidth = work.sheet.work('gears', at, usableFaceWidth, { b: stage.faceWidth, gap });
+  return { ...stage, faceWidth, apexGap: null };
+}
+
+function faceless({ faceWidth, apexGap }: StagePlace['stage']): string | null {
+  const gap = apexGap?.value ?? 0;
+  return gap < faceWidth.value ? null : 'The gap between the halves takes up the whole face width.';
 }
 
 const noCentre = 'The profile shifts add up to less than any mesh allows; raise one of them.';
