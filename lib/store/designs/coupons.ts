@@ -22,22 +22,31 @@ export interface KeptCouponTest extends Coupon {
   readonly withdrawn: { readonly by: string; readonly at: Date; readonly reason: string } | null;
 }
 
+interface Row extends Omit<Coupon, 'id'> {
+  readonly testId: string;
+  readonly by: string;
+  readonly at: Date;
+  readonly voidBy: string | null;
+  readonly voidAt: Date | null;
+  readonly reason: string | null;
+}
+
 /** All tests of a club, the oldest first. */
 export async function couponTestsOfClub(db: Database, clubId: string): Promise<KeptCouponTest[]> {
-  const rows = await db.couponTest.findMany({
-    where: { clubId },
-    orderBy: [{ at: 'asc' }, { id: 'asc' }],
-    include: { by: { select: { name: true } }, withdrawal: { include: { by: { select: { name: true } } } } },
-  });
-  return rows.map((row, i) => ({
+  const rows = await db.$queryRaw<Row[]>`
+    SELECT t.id AS "testId", t.material, t.property, t.mean, t.deviation, t.count, t.process, u.name AS by, t.at,
+      w.name AS "voidBy", v.at AS "voidAt", v.reason
+    FROM coupon_test t
+    JOIN "user" u ON u.id = t.by_id
+    LEFT JOIN coupon_test_void v ON v.coupon_test_id = t.id
+    LEFT JOIN "user" w ON w.id = v.by_id
+    WHERE t.club_id = ${clubId}::uuid ORDER BY t.at, t.id`;
+  return rows.map(({ testId, by, at, voidBy, voidAt, reason, ...row }, i) => ({
     ...read({ ...row, id: `t${String(i + 1).padStart(3, '0')}` }),
-    testId: row.id,
-    by: row.by.name,
-    at: row.at,
-    withdrawn:
-      row.withdrawal === null
-        ? null
-        : { by: row.withdrawal.by.name, at: row.withdrawal.at, reason: row.withdrawal.reason },
+    testId,
+    by,
+    at,
+    withdrawn: voidAt === null ? null : { by: voidBy ?? '', at: voidAt, reason: reason ?? '' },
   }));
 }
 

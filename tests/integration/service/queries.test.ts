@@ -52,7 +52,7 @@ const pages: readonly [string, number, () => Promise<Result<unknown>>][] = [
     10,
     () => signingPage(people.officer, { design, letter: 'D', holdPoint: 'proofLoad' }),
   ],
-  ['a draft', 8, () => openDraft(people.author, { design })],
+  ['a draft', 9, () => openDraft(people.author, { design })],
   ['a comparison', 10, () => compareRevisions(people.officer, { design, before: 'A', after: 'D' })],
   ['the members', 3, () => members(people.steward, { club: 'QS' })],
   ['the ledger', 4, () => ledgerPage(people.officer, { club: 'QS' })],

@@ -58,6 +58,12 @@ const cases: Readonly<Record<string, (w: World) => object>> = {
   'publishing/revise-assessment reviseAssessment': (w) => ({ design: w.design, letter: 'A' }),
   'sheets/revision-sheet revisionSheet': (w) => ({ design: w.design, letter: 'A' }),
   'sheets/compare-revisions compareRevisions': (w) => ({ design: w.design, before: 'A', after: 'A' }),
+  'sheets/follow-number followNumber': (w) => ({
+    design: w.design,
+    side: 'A',
+    kind: 'check',
+    key: 'motor.current',
+  }),
   'threads/start-thread startThread': (w) => ({
     design: w.design,
     letter: 'A',
@@ -95,7 +101,6 @@ const others: Readonly<Record<string, string>> = {
   'designs/judged judgeRecord': 'arranges what a use case has read',
   'designs/judged revisionMark': 'arranges what a use case has read',
   'designs/judged standingView': 'arranges what a use case has read',
-  'coupons/choices couponChoices': 'words only',
   'drafts/views draftNow': 'arranges what a use case has read',
   'findings/views dispositionView': 'arranges what a use case has read',
   'findings/views findingViews': 'arranges what a use case has read',
