@@ -64,17 +64,29 @@ export const scatteredPreload = formula({
   of: (g) => g.s_a * g.F_i,
 });
 
-/** Force (N) with the application factor for shocks. */
+/** Radius (m) of a circle of screws. */
+export const circleRadius = formula({
+  key: 'fasteners.circleRadius',
+  symbol: 'r_c',
+  name: 'Radius of the screw circle',
+  unit: 'm',
+  given: { D_c: 'm' },
+  text: 'D_c / 2',
+  source: 'Geometry',
+  of: (g) => g.D_c / 2,
+});
+
+/** Force (N), whichever way it points, with the application factor for shocks. */
 export const shockForce = formula({
   key: 'fasteners.shockForce',
   symbol: 'F_K',
   name: 'Force at the peak, shocks included',
   unit: 'N',
   given: { F: 'N', K_A: '1' },
-  text: 'F * K_A',
+  text: 'abs(F) * K_A',
   source: 'Application factor of ISO 6336-6',
   domain: { K_A: [1, 2.5] },
-  of: (g) => g.F * g.K_A,
+  of: (g) => Math.abs(g.F) * g.K_A,
 });
 
 /** Torque (N m) that friction of the whole preload must hold: what twists the joint, and what a pull F (N) takes off the friction. */
@@ -110,6 +122,7 @@ export const caseFormulas = [
   meshForce,
   pullOnCircle,
   scatteredPreload,
+  circleRadius,
   shockForce,
   slipDemand,
   partingPull,
