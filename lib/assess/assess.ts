@@ -31,7 +31,7 @@ export function assess(document: Design, options: { readonly sheet?: boolean } =
   const work: Work = { document, design, sheet, book, figures: [], checks: [], curves: [] };
   const duty = dutySection(work);
   const train = trainSection(work, duty);
-  const reactions = shaftsSection(work, train);
+  const reactions = shaftsSection(work, duty, train);
   hubsSection(work, train);
   bearingsSection(work, duty, train, reactions);
   const stiffness = stiffnessSection(work, train);

@@ -140,6 +140,18 @@ export function requiredBearingStatic(shockFactor: number): Required {
   return { factor: row.value, from: `${row.label}; ${staticFactors.source}` };
 }
 
+/** For a single overload of a shaft; layers of a printed one are taken across it. */
+export function requiredShaftStatic(kind: MaterialKind, consequence: Consequence): Required {
+  return kind === 'metal'
+    ? forMetal('static', consequence)
+    : requiredRootStatic(kind, kind === 'printed', consequence);
+}
+
+/** For the fatigue of a metal shaft. */
+export function requiredShaftFatigue(consequence: Consequence): Required {
+  return forMetal('shaft', consequence);
+}
+
 /** For a limit that already holds its margin: deflection, wear, temperature. */
 export function requiredOne(from: string): Required {
   return { factor: 1, from };

@@ -24,6 +24,7 @@ export const units = {
   'mm^2': { print: 'mm²', typed: 'mm^2', si: 'm^2', factor: 1e-6 },
   'cm^2': { print: 'cm²', typed: 'cm^2', si: 'm^2', factor: 1e-4 },
   deg: { print: '°', typed: 'deg', si: 'rad', factor: turn / 360 },
+  mrad: { print: 'mrad', typed: 'mrad', si: 'rad', factor: 1e-3 },
   'deg/s': { print: '°/s', typed: 'deg/s', si: 'rad/s', factor: turn / 360 },
   rpm: { print: 'rpm', typed: 'rpm', si: 'rad/s', factor: turn / 60 },
   'rpm/V': { print: 'rpm/V', typed: 'rpm/V', si: 'rad/(s V)', factor: turn / 60 },

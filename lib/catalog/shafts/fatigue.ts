@@ -4,7 +4,10 @@
 export const surfaceConstants = {
   ground: { label: 'Ground', a: 1.38, b: -0.067, older: { a: 1.58, b: -0.085 } },
   machined: { label: 'Machined or cold drawn', a: 3.04, b: -0.217, older: { a: 4.51, b: -0.265 } },
-  source: 'Shigley’s Mechanical Engineering Design, 11th ed., Table 6-2; older: 9th ed. and before',
+  rolled: { label: 'Hot rolled', a: 38.6, b: -0.65, older: { a: 57.7, b: -0.718 } },
+  forged: { label: 'As forged', a: 54.9, b: -0.758, older: { a: 272, b: -0.995 } },
+  source:
+    'Shigley’s Mechanical Engineering Design, 11th ed., Table 6-2 (rolled and forged from memory); older: 9th ed. and before',
   basis: 'sourced',
 } as const;
 
@@ -27,10 +30,8 @@ export const enduranceCap = {
   basis: 'memory',
 } as const;
 
-/** Slope that a part on a shaft bears, rad. */
-export const slopeLimits = {
-  deepGrooveBearing: { label: 'Deep-groove ball bearing', value: 0.001, low: 0.001, high: 0.003 },
-  spurGear: { label: 'Spur gear', value: 0.0005, low: 0.0005, high: 0.0005 },
-  source: 'Shigley’s Mechanical Engineering Design, Table 7-2 (from memory)',
-  basis: 'memory',
+/** Cycles between which the finite-life line of steel runs. */
+export const finiteLife = {
+  from: { value: 1e3, source: 'Shigley’s Mechanical Engineering Design, ch. 6 (from memory)' },
+  to: { value: 1e6, source: 'Shigley’s Mechanical Engineering Design, ch. 6 (from memory)' },
 } as const;

@@ -6,8 +6,9 @@ import * as endurance from '@/lib/calc/shafts/fatigue/endurance';
 import * as notch from '@/lib/calc/shafts/fatigue/notch';
 import { criticalSpeed, shearModulus, torsionalStiffness, twist } from '@/lib/calc/shafts/stiffness';
 import * as stress from '@/lib/calc/shafts/stress';
-import { reliabilityFactors, slopeLimits } from '@/lib/catalog/shafts/fatigue';
+import { reliabilityFactors } from '@/lib/catalog/shafts/fatigue';
 import { keywayNotch } from '@/lib/catalog/shafts/keys';
+import { deflectionLimit, slopeLimits } from '@/lib/catalog/shafts/limits';
 
 const range = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const { kilopoundPerSquareInch: kpsi, inch, millimetre } = endurance.fitUnits;
@@ -110,6 +111,20 @@ it('whips at √(k/m): the weight of 0.2 kg bends a shaft of 1e6 N/m by 1.96 µm
 it('stretches under thrust by force over area, and takes both planes together', () => {
   expect(stress.thrustStress.of({ F_a: Math.PI * 100, d: 20e-3 })).toBeCloseTo(1e6, 3);
   expect(stress.resultantMoment.of({ M_y: 3, M_z: 4 })).toBeCloseTo(5, 12);
+});
+
+// Table 7-2 by diametral pitch, from memory: below 10 per inch 0.010 in, 11 to 19 0.005 in, 20 to 50 0.003 in.
+it('lets coarse teeth deflect as the table by pitch does, and finer ones than it knows in proportion', () => {
+  const ofPitch = (P: number) => deflectionLimit(25.4e-3 / P) / 25.4e-3;
+  for (const [P, limit] of [
+    [9, 0.01],
+    [11, 0.005],
+    [19, 0.005],
+    [20, 0.003],
+    [50, 0.003],
+  ] as const)
+    expect(ofPitch(P)).toBeCloseTo(limit, 4);
+  expect(deflectionLimit(0.25e-3)).toBeCloseTo(deflectionLimit(0.5e-3) / 2, 12);
 });
 
 it('asks a spur gear to lean less than a ball bearing may', () => {

@@ -7,7 +7,8 @@ import {
   areaMoment,
   discMass,
   massPerLength,
-  overhang,
+  overhangLeft,
+  overhangRight,
   shaftLength,
   shaftMass,
 } from '@/lib/calc/shafts/stiffness';

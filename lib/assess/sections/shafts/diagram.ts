@@ -1,0 +1,65 @@
+// Bending moment and torque drawn along a shaft.
+import type { CurvePoint } from '../../assessment';
+import type { Work } from '../../work';
+import { isTwisted, type Layout } from './layout';
+import type { Line } from './line';
+import type { Solution, Station } from './solve';
+
+/** Points between two stations: each plane runs straight, both together do not. */
+const parts = 6;
+
+export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution): void {
+  const points = momentPoints(stations);
+  const torque = torquePoints(line, layout, stations);
+  work.curves.push({
+    key: `${line.at}.moments`,
+    section: 'shafts',
+    label: `${line.place}, moments along it`,
+    xLabel: 'From support A',
+    xUnit: 'mm',
+    yLabel: 'Moment at the peak torque',
+    yUnit: 'N m',
+    lines: [
+      { label: 'Bending', points },
+      ...(torque.length === 0 ? [] : [{ label: 'Torque', points: torque }]),
+    ],
+    marks: stations.map(({ name, x, moment }) => ({ label: markWords[name] ?? name, x, y: moment.value })),
+  });
+}
+
+const markWords: Readonly<Record<string, string>> = {
+  A: 'Support A',
+  B: 'Support B',
+  driven: 'Driven member',
+  driving: 'Driving member',
+  bearingA: 'Bearing A',
+  bearingB: 'Bearing B',
+};
+
+function momentPoints(stations: readonly Station[]): readonly CurvePoint[] {
+  return stations.flatMap((here, i) => {
+    const next = stations[i + 1];
+    if (next === undefined || next.x === here.x) return [];
+    return Array.from({ length: parts + 1 }, (_, k) => {
+      const share = k / parts;
+      const along = (plane: 'y' | 'z') =>
+        here[plane].right.value + (next[plane].left.value - here[plane].right.value) * share;
+      return { x: here.x + (next.x - here.x) * share, y: Math.hypot(along('y'), along('z')) };
+    });
+  });
+}
+
+/** Steps up where the torque enters and down where it leaves. */
+function torquePoints(line: Line, layout: Layout, stations: readonly Station[]): readonly CurvePoint[] {
+  const inside = stations.filter(({ x }) => isTwisted(layout, x));
+  const [first] = inside;
+  const last = inside.at(-1);
+  if (first === undefined || last === undefined || first.x === last.x) return [];
+  const T = line.torque.value;
+  return [
+    { x: first.x, y: 0 },
+    { x: first.x, y: T },
+    { x: last.x, y: T },
+    { x: last.x, y: 0 },
+  ];
+}
