@@ -1,19 +1,35 @@
 // What a comparison is: two assessed documents set side by side, in fields and in consequences. Plain JSON.
 import type { CheckStatus, Direction, Finding, Headline, Mode, SectionKey } from '@/lib/assess/assessment';
-import type { StageChange } from '@/lib/design/align';
 import type { FieldValue } from '@/lib/design/walk';
 import type { UnitKey } from '@/lib/quantity/units';
 
 export interface ChangedField {
   readonly path: string;
   readonly label: string;
-  /** Labels from the outside in, e.g. `['Train', 'Stage 2', 'Pinion']`. */
+  /** Labels from the outside in, e.g. `['Train', 'Stage 2', 'Shaft behind the stage', 'Bearing A']`. */
   readonly trail: readonly string[];
   /** Both as printed with their unit; '–' for unknown. */
   readonly before: string;
   readonly after: string;
   readonly rawBefore: FieldValue;
   readonly rawAfter: FieldValue;
+  /** Its part was of another shape before, which had no such field. */
+  readonly isNew: boolean;
+}
+
+/** An item of a list that came, went or moved: a stage, a load, a coupon test. */
+export interface ChangedItem {
+  /** Path of the list, e.g. `train.stages`. */
+  readonly list: string;
+  /** What one of it is called, e.g. `Stage`. */
+  readonly item: string;
+  readonly id: string;
+  readonly kind: 'added' | 'removed' | 'moved';
+  /** Places in the list, counted from 1; null where the item is not there. */
+  readonly from: number | null;
+  readonly to: number | null;
+  /** What it is, in a few words; may be empty. */
+  readonly words: string;
 }
 
 export type Verdict = 'better' | 'worse' | 'neither';
@@ -59,7 +75,7 @@ export interface Comparison {
   readonly methodBefore: string;
   readonly methodAfter: string;
   readonly fields: readonly ChangedField[];
-  readonly stages: readonly StageChange[];
+  readonly items: readonly ChangedItem[];
   readonly figures: readonly ChangedFigure[];
   readonly checks: readonly ChangedCheck[];
   readonly raised: readonly Finding[];

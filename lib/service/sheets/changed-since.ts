@@ -43,7 +43,7 @@ function digest(since: string, c: Comparison): ChangedView {
   return {
     since,
     fields: c.fields,
-    stages: c.stages,
+    items: c.items,
     headlineBefore: c.headlineBefore,
     headlineAfter: c.headlineAfter,
     // A check that comes new and falls short has crossed nothing, and matters as much.

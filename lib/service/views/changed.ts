@@ -2,7 +2,7 @@
 import type { Comparison } from '@/lib/compare/comparison';
 
 export interface ChangedView
-  extends Pick<Comparison, 'fields' | 'stages' | 'headlineBefore' | 'headlineAfter' | 'checks'> {
+  extends Pick<Comparison, 'fields' | 'items' | 'headlineBefore' | 'headlineAfter' | 'checks'> {
   /** Letter of the revision before. */
   readonly since: string;
   /** Findings that came, and that went. */

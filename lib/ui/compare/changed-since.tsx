@@ -10,7 +10,7 @@ import { Change } from './change';
 import { FieldChanges } from './field-changes';
 
 interface ChangedSinceProps
-  extends Pick<Comparison, 'fields' | 'stages' | 'headlineBefore' | 'headlineAfter' | 'checks'> {
+  extends Pick<Comparison, 'fields' | 'items' | 'headlineBefore' | 'headlineAfter' | 'checks'> {
   /** Letters of the revision before and of this one. */
   readonly since: string;
   readonly letter: string;
@@ -26,7 +26,7 @@ export function ChangedSince(p: ChangedSinceProps) {
     <>
       <FieldChanges
         fields={p.fields}
-        stages={p.stages}
+        items={p.items}
         before={`Revision ${p.since}`}
         after={`Revision ${p.letter}`}
         letter={p.letter}

@@ -1,7 +1,6 @@
 // What was changed in the document: old value, revision triangle, new value in a cloud.
 import type { ReactNode } from 'react';
-import type { ChangedField } from '@/lib/compare/comparison';
-import type { StageChange } from '@/lib/design/align';
+import type { ChangedField, ChangedItem } from '@/lib/compare/comparison';
 import { airy } from '../marks/airy';
 import { Cloud } from '../marks/cloud';
 import { RevisionTriangle } from '../marks/revision-triangle';
@@ -9,7 +8,7 @@ import { RuledTable } from '../table/ruled-table';
 
 interface FieldChangesProps {
   readonly fields: readonly ChangedField[];
-  readonly stages: readonly StageChange[];
+  readonly items: readonly ChangedItem[];
   /** Words for the two columns, e.g. `Revision B` and `Revision C`, `Draft`. */
   readonly before: string;
   readonly after: string;
@@ -19,9 +18,9 @@ interface FieldChangesProps {
   readonly consequence?: ((field: ChangedField) => ReactNode) | undefined;
 }
 
-/** Table of changed fields, and sentences for stages that came, went or moved. */
-export function FieldChanges({ fields, stages, before, after, letter, consequence }: FieldChangesProps) {
-  if (fields.length === 0 && stages.length === 0)
+/** Table of changed fields, and sentences for items of lists that came, went or moved. */
+export function FieldChanges({ fields, items, before, after, letter, consequence }: FieldChangesProps) {
+  if (fields.length === 0 && items.length === 0)
     return (
       <p>
         No field differs between {before} and {after}.
@@ -29,9 +28,9 @@ export function FieldChanges({ fields, stages, before, after, letter, consequenc
     );
   return (
     <>
-      {stages.map((s) => (
-        <p key={s.id} className="stage-change">
-          <RevisionTriangle letter={letter ?? '*'} what="changed" /> {stageWords(s)}
+      {items.map((item) => (
+        <p key={`${item.list} ${item.id}`} className="item-change">
+          <RevisionTriangle letter={letter ?? '*'} what="changed" /> <span>{itemWords(item)}</span>
         </p>
       ))}
       {fields.length === 0 ? null : (
@@ -48,7 +47,13 @@ export function FieldChanges({ fields, stages, before, after, letter, consequenc
             id: `change-${f.path}`,
             cells: [
               <FieldName key="name" field={f} />,
-              <span key="before">{airy(f.before)}</span>,
+              f.isNew ? (
+                <span key="before" className="hush">
+                  not there
+                </span>
+              ) : (
+                <span key="before">{airy(f.before)}</span>
+              ),
               <span key="after" className="change-new">
                 <RevisionTriangle letter={letter ?? '*'} what="changed to" />
                 <Cloud>{airy(f.after)}</Cloud>
@@ -72,8 +77,12 @@ function FieldName({ field }: { readonly field: ChangedField }) {
   );
 }
 
-function stageWords({ kind, from, to }: StageChange): string {
-  if (kind === 'added') return `A stage was added in place ${to ?? '–'}, counted from the motor.`;
-  if (kind === 'removed') return `The stage in place ${from ?? '–'}, counted from the motor, was removed.`;
-  return `The stage in place ${from ?? '–'} moved to place ${to ?? '–'}.`;
+function itemWords({ list, item, kind, from, to, words }: ChangedItem): string {
+  const what = item.toLowerCase();
+  const counted = list === 'train.stages' ? ', counted from the motor' : '';
+  const told = words === '' ? '' : ` (${airy(words)})`;
+  if (kind === 'added') return `A ${what} was added in place ${to ?? '–'}${counted}${told}.`;
+  if (kind === 'removed')
+    return `The ${what} in place ${from ?? '–'}${counted}${told}${counted === '' ? '' : ','} was removed.`;
+  return `The ${what} in place ${from ?? '–'}${told} moved to place ${to ?? '–'}.`;
 }

@@ -49,7 +49,7 @@ function Changes({ view }: { readonly view: CompareView }) {
   const { comparison: c } = view;
   const [before, after] = [sideName(view.before), sideName(view.after)];
   const letter = view.after.letter === 'draft' ? null : view.after.letter;
-  if (c.fields.length + c.stages.length + c.figures.length + c.checks.length === 0) {
+  if (c.fields.length + c.items.length + c.figures.length + c.checks.length === 0) {
     return (
       <EmptyState>
         {before} and {after} say the same.
@@ -61,7 +61,7 @@ function Changes({ view }: { readonly view: CompareView }) {
     <>
       <HeadlineChange comparison={c} before={before} after={after} />
       <View letter="A" title="What was changed" id="fields">
-        <FieldChanges fields={c.fields} stages={c.stages} before={before} after={after} letter={letter} />
+        <FieldChanges fields={c.fields} items={c.items} before={before} after={after} letter={letter} />
       </View>
       <View
         letter="B"
