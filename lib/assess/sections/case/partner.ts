@@ -121,9 +121,9 @@ function insert(work: Work, train: TrainWork, joint: Joint, kind: 'heatSet' | 'w
   if (typeof warm === 'string') return warm;
   return {
     force: warm,
-    words: 'Force that pulls the insert out, weak end, warm',
-    required: weakRequired(),
-    caveat: caveatOf([mean, cv], 'Boss and plastic as in the tests behind the table, not as in this print.'),
+    words: 'Force that pulls the insert out, mean of tests, warm',
+    required: insertRequired(work),
+    caveat: caveatOf([mean], 'Boss and plastic as in the tests behind the table, not as in this print.'),
   };
 }
 

@@ -95,7 +95,7 @@ function slipSides(
   const { twist, pull } = load;
   if (twist === null || typeof twist === 'string') return twist ?? 'Nothing twists the joint.';
   if (typeof preload === 'string') return preload;
-  if (screws.count === null || screws.circle === null) return 'Enter number and circle of the screws.';
+  if (screws.count === null || r === null) return 'Enter number and circle of the screws.';
   if (typeof pull === 'string') return pull;
   const mu = frictionOf(joint);
   if (typeof mu === 'string') return mu;
