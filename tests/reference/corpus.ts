@@ -4,7 +4,7 @@ import { bearings } from './elements/bearings';
 import bearingCases from './elements/bearings.json';
 import { control } from './elements/control';
 import controlCases from './elements/control.json';
-import { bearingExamples, fastenerExamples, shaftExamples } from './elements/examples';
+import { beamExamples, bearingExamples, fastenerExamples, shaftExamples } from './elements/examples';
 import { fasteners } from './elements/fasteners';
 import fastenerCases from './elements/fasteners.json';
 import { fixture } from './elements/fixture';
@@ -76,7 +76,7 @@ export const shelves: readonly Shelf[] = [
       'bkl-04-agma-range': 'a table of usual backlash; the formulas take backlash as given',
     },
   ),
-  shelf('shafts and hubs', shaftCases, { ...shafts, ...shaftExamples }),
+  shelf('shafts and hubs', shaftCases, { ...shafts, ...shaftExamples, ...beamExamples }),
   shelf('shaft lines', shaftLineCases, shaftLines),
   shelf('bearings', bearingCases, { ...bearings, ...bearingExamples }),
   shelf('screws and joints', fastenerCases, { ...fasteners, ...fastenerExamples }),

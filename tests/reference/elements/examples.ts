@@ -6,9 +6,11 @@ import { preload, proofForce, tighteningTorque } from '@/lib/calc/fasteners/prel
 import { minorDiameter, pitchDiameter, stressArea } from '@/lib/calc/fasteners/thread';
 import * as force from '@/lib/calc/gears/forces';
 import { referenceDiameter } from '@/lib/calc/gears/geometry/diameters';
-import { greatestMoment } from '@/lib/calc/shafts/beam/beam';
+import { type Beam, deflectionAt, greatestMoment, reactions, slopeAt } from '@/lib/calc/shafts/beam/beam';
+import { cantileverDeflection, cantileverSlope } from '@/lib/calc/shafts/beam/cases';
 import { leastDiameterFatigue } from '@/lib/calc/shafts/fatigue/criteria';
 import { keyPressureTorque, keyShearTorque, splineTorque } from '@/lib/calc/shafts/hubs/positive';
+import { torsionalStiffness, twist } from '@/lib/calc/shafts/stiffness';
 import { torsionStress } from '@/lib/calc/shafts/stress';
 import type { Inputs, Works } from '../case';
 
@@ -53,6 +55,54 @@ export const shaftExamples: Works = {
       d_Soderberg: leastDiameterFatigue.of({ ...g, S_ut: i.of('Sy') }),
       d_Goodman: leastDiameterFatigue.of({ ...g, S_ut: i.of('Su') }),
     };
+  },
+};
+
+/** A beam over the span L with one force down, and a couple, at a. */
+const loaded = (i: Inputs, EI: number, M_0 = 0): Beam => ({
+  x_A: 0,
+  x_B: i.of('L'),
+  E: EI,
+  I: 1,
+  loads: [{ a: i.of('a'), F: -i.of('F'), M_0 }],
+});
+
+export const beamExamples: Works = {
+  'SHF-40': (i) => {
+    const [T, d] = [i.of('P') / i.of('n'), i.of('d')];
+    return { tau: torsionStress.of({ T, d }), theta: twist.of({ T, d, d_i: 0, l: i.of('L'), G: i.of('G') }) };
+  },
+  'SHF-41': (i) => ({
+    theta: twist.of({ T: i.of('T'), d: i.of('d'), d_i: i.of('d_i'), l: i.of('L'), G: i.of('G') }),
+  }),
+  'SHF-42': (i) => {
+    const d = i.of('d');
+    const stiffness = torsionalStiffness.of({ G: i.of('G'), d, d_i: d - 2 * i.of('t'), l: i.of('L') });
+    return { P: force.shaftPower.of({ T: stiffness * i.of('theta'), omega: i.of('n') }) };
+  },
+  'SHF-43': (i) => {
+    const g = { E: i.of('E'), I: i.of('I') };
+    const near = { ...g, F: i.of('W1'), l: i.of('a') };
+    const beyond = i.of('L') - i.of('a');
+    return {
+      delta:
+        cantileverDeflection.of({ ...g, F: i.of('W2'), l: i.of('L') }) +
+        cantileverDeflection.of(near) +
+        beyond * cantileverSlope.of(near),
+    };
+  },
+  'SHF-44': (i) => {
+    const beam = loaded(i, i.of('E') * i.of('I'));
+    const places = Array.from({ length: 601 }, (_, k) => (k / 600) * i.of('L'));
+    return {
+      y_max: Math.max(...places.map((x) => -deflectionAt(beam, x))),
+      slope_mid: Math.abs(slopeAt(beam, i.of('L') / 2)),
+      y_load: -deflectionAt(beam, i.of('a')),
+    };
+  },
+  'SHF-45': (i) => {
+    const beam = loaded(i, i.of('EI'), -i.of('M'));
+    return { V_A: reactions(beam).R_A, y_C: -deflectionAt(beam, i.of('a')) };
   },
 };
 
