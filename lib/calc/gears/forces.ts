@@ -115,6 +115,18 @@ export const radialForce = formula({
   of: (g) => (g.F_t * Math.tan(g.alpha_n)) / Math.cos(g.beta),
 });
 
+/** A force (N) along the line of centres that draws two axes together, as one that pushes them apart: with the sign turned. */
+export const towardsEachOther = formula({
+  key: 'gears.towardsEachOther',
+  symbol: 'F_r_in',
+  name: 'Radial force that draws the axes together',
+  unit: 'N',
+  given: { F: 'N' },
+  text: '-F',
+  source: 'Inside a ring the pressure on the pinion points to the side of the ring’s axis',
+  of: (g) => -g.F,
+});
+
 /** Axial force (N) of a single-helical gear. */
 export const axialForce = formula({
   key: 'gears.axialForce',
@@ -181,6 +193,7 @@ export const forceFormulas = [
   loadCycles,
   tangentialForce,
   radialForce,
+  towardsEachOther,
   axialForce,
   axialForcePerHalf,
   netAxialForce,

@@ -41,9 +41,15 @@ export function add(work: Work, at: string, place: string, rows: readonly Row[])
 const noGiven = 'Enter the centre distance that the case holds.';
 
 export function geometryFigures(work: Work, g: StageGeometry): void {
+  add(work, g.at, g.place, [['ratio', 'ratio', 'u', '1', g.u]]);
+  meshFigures(work, g, g.place);
+  for (const side of sides) gearFigures(work, g, side);
+}
+
+/** Figures of one external mesh, `pair` being what it is called. */
+export function meshFigures(work: Work, g: StageGeometry, pair: string): void {
   const { mesh, missing } = g;
-  add(work, g.at, g.place, [
-    ['ratio', 'ratio', 'u', '1', g.u],
+  add(work, g.at, pair, [
     ['backlashFreeDistance', 'centre distance without backlash', 'a_w', 'mm', g.aw, missing],
     [
       'centreDistanceExcess',
@@ -66,10 +72,9 @@ export function geometryFigures(work: Work, g: StageGeometry): void {
     ['contactRatio', 'contact ratio', 'ε_α', '1', mesh?.contactRatio ?? null, missing, 'more'],
     ['overlapRatio', 'overlap ratio', 'ε_β', '1', mesh?.overlap ?? null, missing, 'more'],
   ]);
-  for (const side of sides) gearFigures(work, g, side);
 }
 
-function gearFigures(work: Work, g: StageGeometry, side: Side): void {
+export function gearFigures(work: Work, g: StageGeometry, side: Side): void {
   const gear = g[side];
   const mate = side === 'pinion' ? g.wheel : g.pinion;
   const missing = gear.missing ?? g.missing;

@@ -21,6 +21,19 @@ export const ringTipLimit = formula({
   of: (g) => Math.sqrt(g.d_b2 ** 2 + (2 * g.a * Math.sin(g.alpha_wt)) ** 2),
 });
 
+/** How far (m) the ring's tip diameter lies beyond the least one; below zero its tip digs into the foot of the pinion. */
+export const ringTipRoom = formula({
+  key: 'gears.ringTipRoom',
+  symbol: 'Delta_d_a2',
+  name: 'Tip diameter of the ring beyond the limit of involute interference',
+  unit: 'm',
+  given: { d_a2: 'm', d_lim: 'm' },
+  text: 'd_a2 - d_lim',
+  source: 'Definition',
+  domain: { d_a2: [9, 10], d_lim: [7, 8.5] },
+  of: (g) => g.d_a2 - g.d_lim,
+});
+
 /** By how much z_1/z_2 exceeds its limit. Below zero the tip of the ring meets the pinion inside its base circle. */
 export const involuteInterferenceMargin = formula({
   key: 'gears.involuteInterferenceMargin',
@@ -160,6 +173,7 @@ export const trimmingMargin = formula({
 
 export const internalInterferenceFormulas = [
   ringTipLimit,
+  ringTipRoom,
   involuteInterferenceMargin,
   trochoidPinionAngle,
   trochoidRingAngle,

@@ -68,6 +68,45 @@ describe('the meetings of a tooth', () => {
   });
 });
 
+describe('planets that do not share evenly', () => {
+  // Independent derivation: the forces of all planets as vectors round the centre.
+  it('leave on the centre what the vectors of their forces add up to', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 2, max: 7 }), range(1, 2), range(10, 500), (N, K_gamma, F_sum) => {
+        const most = (F_sum * K_gamma) / N;
+        const rest = (F_sum - most) / (N - 1);
+        let [x, y] = [0, 0];
+        for (let p = 0; p < N; p++) {
+          const force = p === 0 ? most : rest;
+          x += force * Math.cos((2 * Math.PI * p) / N);
+          y += force * Math.sin((2 * Math.PI * p) / N);
+        }
+        expect(loads.unevenForce.of({ F_sum, K_gamma, N })).toBeCloseTo(Math.hypot(x, y), 6);
+      }),
+      many,
+    );
+  });
+
+  it('pass on their share of torque and power', () => {
+    const F_t = (2 * torques.sunTorquePerPlanet.of({ T_s: 3, K_gamma: 1.2, N: 3 })) / 18e-3;
+    expect(loads.forceTorque.of({ F_t, d: 18e-3 })).toBeCloseTo(1.2, 12);
+    expect(loads.planetPower.of({ P: 90, K_gamma: 1.2, N: 3 })).toBeCloseTo(36, 12);
+  });
+
+  it('turn on their pins as the relative speed of a set says, with the carrier held as with it turning', () => {
+    fc.assert(
+      fc.property(range(-50, 50), range(-50, 50), (omega_s, omega_c) => {
+        const omega_mc = ratios.relativeToCarrier.of({ omega_m: omega_s, omega_c });
+        const spin = loads.planetSpin.of({ omega_mc, z_m: 18, z_p: 24 });
+        const relativeSpeed = ratios.planetRelativeSpeed.of({ z_s: 18, z_p: 24, omega_s, omega_c });
+        expect(spin).toBeCloseTo(Math.abs(relativeSpeed), 9);
+        expect(loads.planetTurns.of({ i_m: omega_s, i_c: omega_c, z_m: 18, z_p: 24 })).toBeCloseTo(spin, 9);
+      }),
+      many,
+    );
+  });
+});
+
 describe('a planet’s tooth', () => {
   // ISO 6336-3:2006, annex B, and the older rule of seven tenths for full reversal (both from memory).
   it('bent both ways bears 0.7 of a pulsating stress in full reversal and 0.66 as a planet, for a sensitivity of 0.4', () => {

@@ -49,8 +49,7 @@ export function gearGeometry(
 ): GearGeometry {
   const { sheet } = work;
   const { stage } = place;
-  const { path, words: name } = nameOf(place, side);
-  const at = `${place.at}.${path}`;
+  const { at, words: name } = nameOf(place, side);
   const { teeth: z, shift: x } = stage[side];
   const { beta, alphaT: alpha_t } = angles;
   const m_n = stage.module;

@@ -3,19 +3,17 @@ import { meshPowerLoss } from '@/lib/calc/gears/efficiency';
 import type { PairStage } from '@/lib/design/parts/stage';
 import type { Read, Traced } from '@/lib/quantity/traced';
 import type { MemberLoad, StageLoads } from '../../../work';
-import { forcesOf, geometryFigures, loadFigures, type MeshForces, temperatureFigures } from '../figures';
+import { forcesOf, geometryFigures, loadFigures, type MeshForces } from '../figures';
 import type { StageCall, StageWork } from '../kinds';
 import { type Friction, frictionOf } from '../service/friction';
 import { type StageLoad, stageLoad } from '../service/loads';
 import { gearMaterial } from '../service/materials';
-import { retentionAt, toothTemperature } from '../service/temperature';
-import { flankCheck, flankPressureOf } from '../strength/flank';
-import { deflectionCheck, temperatureCheck, wearCheck } from '../strength/plastics';
-import { rootChecks } from '../strength/root';
-import { type GearCase, rootMeshFactors } from '../strength/root-stress';
+import type { GearCase } from '../strength/root-stress';
+import { slidingFigures } from '../strength/sliding';
 import { type StageGeometry, stageGeometry } from './geometry';
+import { judgeMesh } from './judge';
 import { backlashOf, meshStiffnessOf } from './play';
-import { type PairSI, type Side, sides } from './stage';
+import type { PairSI, Side } from './stage';
 
 type ExternalPair = Extract<Read<PairStage>, { readonly kind: PairSI['kind'] }>;
 
@@ -40,47 +38,18 @@ export function workPair(call: StageCall<ExternalPair>): StageWork {
     loads: loadsOf(call, geometry, load, forces, known),
     judge: (surroundings) => {
       geometryFigures(work, geometry);
+      slidingFigures(work, geometry);
       loadFigures(work, geometry, load, forces, friction);
-      const pressure = flankPressureOf(work, geometry, load, materials.pinion, materials.wheel);
-      const shares = rootMeshFactors(work, geometry);
-      const cases: GearCase[] = [];
-      for (const side of sides) {
-        const material = materials[side];
-        const mate = materials[side === 'pinion' ? 'wheel' : 'pinion'];
-        const gearAt = `${at}.${side}`;
-        const teeth = toothTemperature(
-          work,
-          geometry,
-          side,
-          material,
-          mate,
-          load,
-          friction,
-          surroundings,
-          duty,
-        );
-        temperatureFigures(work, geometry, side, teeth);
-        const atRoot = retentionAt(
-          work,
-          gearAt,
-          material,
-          typeof teeth === 'string' ? teeth : teeth.root,
-          'f_T.root',
-        );
-        const flank = typeof teeth === 'string' ? teeth : teeth.flank;
-        const atFlank = retentionAt(work, gearAt, material, flank, 'f_T.flank');
-        const gearCase: GearCase = { geometry, side, material, mate, load, shares, atRoot, atFlank };
-        cases.push(gearCase);
-        rootChecks(work, gearCase);
-        flankCheck(work, gearCase, pressure);
-        temperatureCheck(work, gearCase, flank);
-        wearCheck(work, gearCase, friction);
-      }
-      const [pinion, wheel] = cases;
-      if (pinion !== undefined && wheel !== undefined)
-        deflectionCheck(work, geometry, load, { pinion, wheel });
+      const gears = { pinion: boreOf(stage.inputHub), wheel: boreOf(stage.outputHub) };
+      judgeMesh(work, { geometry, materials, load, friction, gears }, surroundings, duty);
     },
   };
+}
+
+/** The hole in a gear's body as its hub tells it; a gear of one piece with its shaft has none. */
+export function boreOf(hub: ExternalPair['inputHub']): Pick<GearCase, 'bore'> {
+  if (hub.kind === 'integral') return {};
+  return { bore: 'diameter' in hub ? hub.diameter : null };
 }
 
 function heatOf({ work, at }: StageCall<ExternalPair>, load: StageLoad, friction: Friction): Traced {

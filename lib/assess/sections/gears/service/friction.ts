@@ -1,25 +1,32 @@
 // Friction of a mesh: coefficient by lubrication and pair of materials, loss degree, efficiency of the stage.
 
 import { lossDegree, meshEfficiency } from '@/lib/calc/gears/efficiency';
+import { internalLossDegree, internalLossDegreeThreePairs } from '@/lib/calc/gears/internal/contact-ratio';
 import { stageEfficiency } from '@/lib/calc/gears/service/duty';
 import { type Lubrication, meshFriction, toothFamily } from '@/lib/catalog/gears';
 import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
 import { cited, practice } from '../../../sheet';
-import type { Work } from '../../../work';
-import type { StageGeometry } from '../pair/geometry';
+import { finite, type Work } from '../../../work';
+import type { Mesh, StageGeometry } from '../pair/geometry';
 import { catalogued, type GearMaterial } from './materials';
 
 export interface Friction {
   readonly mu: Traced;
   readonly lossDegree: Traced;
+  /** Of the mesh alone. */
+  readonly mesh: Traced;
+  /** With the bearings of the stage. */
   readonly efficiency: Traced;
 }
 
 /** Stage efficiency that stands in for an unknown one, so that the motor's share is still worked on the safe side. */
 export const assumedEfficiency = practice(0.7, 'friction unknown: 0.7 assumed to the safe side');
 
-const bearings = practice(0.99, 'one per cent for the bearings of a stage: common practice, no source');
+export const bearings = practice(
+  0.99,
+  'one per cent for the bearings of a stage: common practice, no source',
+);
 
 /** The friction of a stage, or the sentence that says why it is not known. */
 export function frictionOf(
@@ -33,22 +40,37 @@ export function frictionOf(
   if (mu === null)
     return `The catalogue holds no friction of ${pinion.name} on ${wheel.name}, ${g.stage.lubrication}.`;
   const { sheet } = work;
-  const H_V = sheet.work('gears', g.at, lossDegree, {
-    u: g.u,
-    z_2: g.stage.wheel.teeth,
-    beta_b: g.betaB,
-    eps_1: g.mesh.addendum1,
-    eps_2: g.mesh.addendum2,
-  });
+  const H_V = lossDegreeOf(work, g, g.mesh);
+  if (H_V === null) return 'The contact ratio lies outside what the loss of the mesh is known for.';
   const eta = sheet.work('gears', g.at, meshEfficiency, { mu, H_V });
   const efficiency = sheet.work('gears', g.at, stageEfficiency, { eta, eta_bearing: bearings });
   if (!(efficiency.value > 0.05))
     return 'By its friction and shape this stage would lock itself: no efficiency can be told.';
-  return { mu, lossDegree: H_V, efficiency };
+  return { mu, lossDegree: H_V, mesh: eta, efficiency };
+}
+
+function lossDegreeOf(work: Work, g: StageGeometry, mesh: Mesh): Traced | null {
+  const given = {
+    u: g.u,
+    z_2: g.stage.wheel.teeth,
+    beta_b: g.betaB,
+    eps_1: mesh.addendum1,
+    eps_2: mesh.addendum2,
+  };
+  if (!g.wheel.internal) return work.sheet.work('gears', g.at, lossDegree, given);
+  const ratio = mesh.contactRatio.value;
+  if (ratio > 3) return null;
+  return finite(
+    work.sheet.work('gears', g.at, ratio > 2 ? internalLossDegreeThreePairs : internalLossDegree, given),
+  );
 }
 
 /** From the rows of the materials; where those are silent, lubricated pairs take the table of families. */
-function coefficient(lubrication: Lubrication, pinion: GearMaterial, wheel: GearMaterial): Traced | null {
+export function coefficient(
+  lubrication: Lubrication,
+  pinion: GearMaterial,
+  wheel: GearMaterial,
+): Traced | null {
   const own = lubrication === 'oil' ? undefined : ownRow(lubrication, pinion, wheel);
   if (own !== undefined) return catalogued(own);
   if (lubrication === 'dry') return null;
