@@ -112,8 +112,9 @@ const left = (limit: Limit) => limit.torque.value / limit.required.factor;
 const notAsked: Required = { factor: 1, from: 'Not known until it can be assessed' };
 
 /** Torque on a hub at the peak, shocks included. */
-export function demandOf(work: Work, h: HubPlace): Traced {
-  return work.sheet.work('hubs', h.at, hubTorque, { K_A: work.design.duty.shockFactor, T: h.torquePeak });
+function demandOf(work: Work, h: HubPlace, ending: string): Traced {
+  const { shockFactor: K_A } = work.design.duty;
+  return work.sheet.work('hubs', h.at, hubTorque, { K_A, T: h.torquePeak }, `T_h.${ending}`);
 }
 
 export interface HubCheck {
@@ -143,8 +144,8 @@ export function peakCheck(
     mode: c.mode,
     unit: 'N m',
     demandLabel: 'Torque at the peak, shocks included',
-    capacityLabel: least === undefined ? 'Torque it holds' : `Torque that ${least.what} holds`,
-    demand: least === undefined ? null : demandOf(work, h),
+    capacityLabel: least === undefined ? 'Torque it holds' : `Torque at the limit of ${least.what}`,
+    demand: least === undefined ? null : demandOf(work, h, c.ending),
     capacity: least?.torque ?? null,
     required: required.factor,
     requiredFrom: required.from,
