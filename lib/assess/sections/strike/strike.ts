@@ -1,10 +1,130 @@
 // The blow at a hard stop, and what it breaks.
-import type { DriveWork, TrainWork, Work } from '../../work';
+import { strikeLimit } from '@/lib/calc/hazard/strike';
+import type { Traced } from '@/lib/quantity/traced';
+import type { Check } from '../../assessment';
+import { addCheck, type DriveWork, type TrainWork, type Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
+import { blowOf, rigidTorque, swingOf } from './blow';
+import { buffers, noWeakest } from './buffers';
+import { figure } from './figure';
 
 export function strikeSection(
-  _work: Work,
-  _train: TrainWork,
-  _drive: DriveWork,
-  _stiffness: StiffnessWork,
-): void {}
+  work: Work,
+  train: TrainWork,
+  drive: DriveWork,
+  stiffness: StiffnessWork,
+): void {
+  const { stops } = work.design.output;
+  // An output that goes round and has no stops has nothing to strike.
+  if (stops === 'none' && work.document.duty.travel >= 360) return;
+  const swing =
+    stops === 'none'
+      ? 'There are no stops: what ends the travel in their place is not known.'
+      : swingOf(work, train, drive);
+  const governing = governingOf(work.checks);
+  figure(
+    work,
+    'speed',
+    typeof swing === 'string' ? 'Speed at the stop' : `Speed at the stop: ${swing.speed.words}`,
+    'ω_s',
+    'deg/s',
+    typeof swing === 'string' ? swing : swing.speed.value,
+  );
+  figure(
+    work,
+    'energy',
+    'Energy of load, arm and rotor at the stop',
+    'E_k',
+    'J',
+    typeof swing === 'string' ? swing : swing.energy,
+  );
+  figure(
+    work,
+    'rigidTorque',
+    'Peak torque at the output against a stop that does not give',
+    'T_s',
+    'N m',
+    rigidTorque(work, swing, stiffness),
+  );
+  const blow = blowOf(work, swing, stiffness);
+  const known = typeof blow !== 'string';
+  figure(
+    work,
+    'torque',
+    'Peak torque at the output in a strike',
+    'T_s',
+    'N m',
+    known ? blow.torque : blow,
+    true,
+  );
+  figure(
+    work,
+    'trainShare',
+    'Share of the give that lies in the train',
+    's_k',
+    '%',
+    known ? blow.trainShare : blow,
+  );
+  const limit = governing === null ? null : limitOf(work, governing);
+  addCheck(work, {
+    key: 'strike.peak',
+    section: 'strike',
+    label:
+      governing === null ? 'Strike at the stop' : `Strike at the stop, against ${lowered(governing.label)}`,
+    mode: 'peak',
+    unit: 'N m',
+    demandLabel: 'Peak torque at the output in a strike',
+    capacityLabel:
+      governing === null ? 'What the weakest link holds' : `What ${lowered(governing.label)} holds`,
+    demand: known ? blow.torque : null,
+    capacity: governing === null ? null : holdsOf(governing),
+    required: governing?.required ?? 1,
+    requiredFrom:
+      governing === null
+        ? 'As for the weakest link'
+        : `As for that element at one overload: ${governing.requiredFrom}`,
+    missing: known ? noWeakest : blow,
+    caveat: known ? caveatOf(stiffness, blow.solid) : null,
+  });
+  buffers(work, swing, stiffness, limit);
+}
+
+/** The element that breaks or slips at one overload with the least room over its required factor. */
+function governingOf(checks: readonly Check[]): Check | null {
+  let found: Check | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const check of checks) {
+    if (!check.onLadder || check.holdsTo === null || check.section === 'rig') continue;
+    if (check.mode !== 'peak' && check.mode !== 'slip') continue;
+    const room = check.holdsTo / check.required;
+    if (room >= least) continue;
+    least = room;
+    found = check;
+  }
+  return found;
+}
+
+function holdsOf(check: Check): Traced {
+  return {
+    value: check.holdsTo ?? 0,
+    from: `practice:output torque at which ${lowered(check.label)} gives way, from its check`,
+  };
+}
+
+function limitOf(work: Work, check: Check): Traced {
+  const S: Traced = { value: check.required, from: `practice:factor required of it: ${check.requiredFrom}` };
+  return work.sheet.work('strike', 'strike', strikeLimit, { T: holdsOf(check), S });
+}
+
+function caveatOf({ leftOut }: StiffnessWork, solid: boolean): string {
+  const words = [
+    'Train and stop are taken as springs in a row without damping; two masses that rebound can bring a sixth more.',
+  ];
+  if (solid) words.push('The buffer gets solid, and the train takes the rest.');
+  if (leftOut.length > 0) words.push(`Taken as rigid for want of data: ${leftOut.join(', ')}.`);
+  return words.join(' ');
+}
+
+function lowered(words: string): string {
+  return `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
+}

@@ -1,0 +1,92 @@
+// What would keep the blow small: the travel that a buffer at the stop must give.
+import { bufferStroke, bufferTravel, springBufferTravel } from '@/lib/calc/hazard/strike';
+import { printSI } from '@/lib/quantity/print';
+import type { Traced } from '@/lib/quantity/traced';
+import type { Work } from '../../work';
+import type { StiffnessWork } from '../stiffness/stiffness';
+import type { Swing } from './blow';
+import { figure } from './figure';
+
+export const noWeakest =
+  'No element of the train could be assessed, so nothing says what the blow may reach.';
+
+/** The travel at the stop that would keep the strike within what the governing element may bear. */
+export function buffers(
+  work: Work,
+  swing: Swing | string,
+  { known: k_t }: StiffnessWork,
+  limit: Traced | null,
+): void {
+  const r = work.design.output.stopRadius;
+  const missing =
+    typeof swing === 'string'
+      ? swing
+      : limit === null
+        ? noWeakest
+        : r === null
+          ? 'Enter the radius at which the stop meets the arm.'
+          : null;
+  const at =
+    missing === null && typeof swing !== 'string' && limit !== null && r !== null
+      ? { swing, limit, r }
+      : null;
+  const stroke = (phi_b: Traced, as: string) =>
+    at === null ? null : work.sheet.work('strike', 'strike', bufferStroke, { phi_b, r: at.r }, as);
+  const spring =
+    at === null || k_t === null
+      ? null
+      : work.sheet.work(
+          'strike',
+          'strike',
+          springBufferTravel,
+          { E: at.swing.energy, T_lim: at.limit, T_d: at.swing.push, k_t },
+          'phi_b.spring',
+        );
+  const constant =
+    at === null
+      ? null
+      : work.sheet.work(
+          'strike',
+          'strike',
+          bufferTravel,
+          { E: at.swing.energy, T_lim: at.limit, T_d: at.swing.push },
+          'phi_b.constant',
+        );
+  const tooStrong =
+    at === null
+      ? ''
+      : `The drive alone pushes with ${printSI(at.swing.push.value, 'N m')}; only ${printSI(at.limit.value, 'N m')} are allowed: no buffer keeps the blow within that.`;
+  figure(
+    work,
+    'springTravel',
+    'Travel that a spring at the stop needs to keep the blow within what the train bears',
+    's_b',
+    'mm',
+    usable(
+      spring,
+      missing ?? (k_t === null ? 'Nothing that is known of the train gives.' : tooStrong),
+      's_b.spring',
+      stroke,
+    ),
+  );
+  figure(
+    work,
+    'leastTravel',
+    'Travel that the best of buffers needs, at constant force',
+    's_b',
+    'mm',
+    usable(constant, missing ?? tooStrong, 's_b.constant', stroke),
+  );
+}
+
+/** Below zero the train gives enough by itself. */
+function usable(
+  phi: Traced | null,
+  missing: string,
+  as: string,
+  stroke: (phi_b: Traced, as: string) => Traced | null,
+): Traced | string {
+  if (phi === null || !Number.isFinite(phi.value)) return missing;
+  if (phi.value <= 0) return 'None: the train gives enough by itself.';
+  return stroke(phi, as) ?? missing;
+}

@@ -1,0 +1,56 @@
+// How fast the output meets its stop: the duty's own speed, or what the drive can reach on its way there.
+import { reachableSpeed, speedOverTravel, strikeSpeed } from '@/lib/calc/hazard/strike';
+import type { Traced } from '@/lib/quantity/traced';
+import { finite, type Work } from '../../work';
+
+export interface StopSpeed {
+  readonly value: Traced;
+  /** Which of the speeds it is. */
+  readonly words: string;
+}
+
+/** J and T_d: all that moves and the torque that can be forced, at the output. */
+export function stopSpeed(work: Work, J: Traced, T_d: Traced): StopSpeed {
+  const { sheet } = work;
+  const { outputSpeed } = work.design.duty;
+  const move = workedFigure(work, 'duty.moveSpeed');
+  const used =
+    move === null
+      ? outputSpeed
+      : sheet.work(
+          'strike',
+          'strike',
+          strikeSpeed,
+          { omega_duty: outputSpeed, omega_max: move },
+          'omega_duty',
+        );
+  const reach = reachOf(work, J, T_d);
+  if (reach === null) return { value: used, words: 'the duty’s own' };
+  const value = sheet.work('strike', 'strike', strikeSpeed, { omega_duty: used, omega_max: reach.value });
+  return { value, words: value.value > used.value ? reach.words : 'the duty’s own' };
+}
+
+/** From one stop to the other the drive gains speed until it has no torque left. */
+function reachOf(work: Work, J: Traced, T_d: Traced): StopSpeed | null {
+  const { stops, stopTravel } = work.design.output;
+  const free = workedFigure(work, 'output.freeSpeed');
+  const phi = stops === 'both' ? stopTravel : null;
+  const gained =
+    phi === null || J.value <= 0
+      ? null
+      : finite(work.sheet.work('strike', 'strike', speedOverTravel, { T_d, phi, J }));
+  const atFree = 'a runaway at full voltage';
+  const overTravel = 'a runaway over the travel between the stops';
+  if (gained === null) return free === null ? null : { value: free, words: atFree };
+  if (free === null) return { value: gained, words: overTravel };
+  const value = work.sheet.work('strike', 'strike', reachableSpeed, { omega_phi: gained, omega_free: free });
+  return { value, words: free.value < gained.value ? atFree : overTravel };
+}
+
+/** What an earlier section has worked out, traced to where it came from; null where it is missing. */
+function workedFigure(work: Work, key: string): Traced | null {
+  const figure = work.figures.find((f) => f.key === key);
+  const value = figure?.value ?? null;
+  const from = figure?.origin ?? null;
+  return value === null || from === null ? null : { value, from };
+}
