@@ -160,3 +160,28 @@ export const clampForceAgainstTurning = formula({
   domain: { mu: [0.05, 0.6], n_f: [1, 2] },
   of: (g) => g.T_react / (g.n_f * g.mu * g.n * g.r),
 });
+
+/** Torque that the rig must be ready for, N m: what the drive can force, or what the load brings where that is more. */
+export const rigTorque = formula({
+  key: 'statics.rigTorque',
+  symbol: 'T_rig',
+  name: 'Torque that the rig must be ready for',
+  unit: 'N m',
+  given: { T_forced: 'N m', T_load: 'N m' },
+  text: 'max(T_forced, T_load)',
+  source: 'Equilibrium of the whole actuator; the worse of the two',
+  of: (g) => Math.max(g.T_forced, g.T_load),
+});
+
+/** Room between the tip of the arm and the edge of the reach kept clear, m; below zero the arm swings outside it. */
+export const sweepMargin = formula({
+  key: 'statics.sweepMargin',
+  symbol: 'Delta_r',
+  name: 'Room beyond the tip of the arm',
+  unit: 'm',
+  given: { r_clear: 'm', r_arm: 'm' },
+  text: 'r_clear - r_arm',
+  source: 'Geometry',
+  domain: { r_clear: [5, 10], r_arm: [0.1, 4] },
+  of: (g) => g.r_clear - g.r_arm,
+});

@@ -10,8 +10,10 @@ import {
   pushNormalForce,
   pushNormalOffset,
   rigTippingTorque,
+  rigTorque,
   screwClampForce,
   slidingForce,
+  sweepMargin,
   tippingForce,
   tippingTorque,
 } from './clamp';
@@ -34,4 +36,6 @@ export const staticsFormulas: readonly AnyFormula[] = [
   rigTippingTorque,
   clampForceAgainstTipping,
   clampForceAgainstTurning,
+  rigTorque,
+  sweepMargin,
 ];

@@ -53,3 +53,9 @@ it('turns on the bench at the force that holds it by friction', () => {
   expect(T_react).toBeCloseTo(0.3 * 4 * 900 * 0.12, 9);
   expect(clamp.clampForceAgainstTurning.of({ ...g, T_react })).toBeCloseTo(900, 9);
 });
+
+it('must be ready for the worse of drive and load, and has room where the reach goes beyond the arm', () => {
+  expect(clamp.rigTorque.of({ T_forced: 116, T_load: 75 })).toBe(116);
+  expect(clamp.rigTorque.of({ T_forced: 20, T_load: 75 })).toBe(75);
+  expect(clamp.sweepMargin.of({ r_clear: 0.8, r_arm: 1 })).toBeLessThan(0);
+});
