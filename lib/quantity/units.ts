@@ -53,6 +53,7 @@ export const units = {
   Hz: { print: 'Hz', typed: 'Hz', si: 's^-1', factor: 1 },
   'rad/s': { print: 'rad/s', typed: 'rad/s', si: 'rad/s', factor: 1 },
   'm/s': { print: 'm/s', typed: 'm/s', si: 'm/s', factor: 1 },
+  'MPa m/s': { print: 'MPa·m/s', typed: 'MPa m/s', si: 'Pa m/s', factor: 1e6 },
 } as const satisfies Record<string, Unit>;
 
 export type UnitKey = keyof typeof units;

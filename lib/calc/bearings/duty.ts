@@ -17,6 +17,18 @@ export const meanOfTwoLoads = formula({
   of: (g) => Math.cbrt((g.P_1 ** 3 * g.N_1 + g.P_2 ** 3 * g.N_2) / (g.N_1 + g.N_2)),
 });
 
+/** Share of the moves under the loads counted so far. */
+export const shareSum = formula({
+  key: 'bearings.shareSum',
+  symbol: 'q',
+  name: 'Share of the moves so far',
+  unit: '1',
+  given: { q_before: '1', q: '1' },
+  text: 'q_before + q',
+  source: 'Sum over the load spectrum',
+  of: (g) => g.q_before + g.q,
+});
+
 /** Part of a duty: an equivalent load (N) and the revolutions (or any share of them) under it. */
 export interface LoadPart {
   readonly P: number;

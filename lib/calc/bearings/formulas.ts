@@ -1,7 +1,7 @@
 // Every formula of the bearings shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
 import * as bush from './bush';
-import { meanOfTwoLoads, oscillationSpeed } from './duty';
+import { meanOfTwoLoads, oscillationSpeed, shareSum } from './duty';
 import * as life from './life';
 import * as load from './load';
 import * as seat from './seat';
@@ -16,6 +16,7 @@ export const bearingsFormulas: readonly AnyFormula[] = [
   load.staticFactor,
   load.greatestThrust,
   load.loadAtTorque,
+  shareSum,
   meanOfTwoLoads,
   oscillationSpeed,
   life.lifeTurns,

@@ -1,16 +1,16 @@
 // What a deep-groove ball bearing carries: radial and thrust load taken together, moving and standing.
 import { formula } from '../formula';
 
-/** Force on a bearing with the shocks of its duty, N. */
+/** Force on a bearing with the shocks of its duty, N, whichever way it acts. */
 export const shockedLoad = formula({
   key: 'bearings.shockedLoad',
   symbol: 'F_K',
   name: 'Force on a bearing, shocks included',
   unit: 'N',
   given: { K_A: '1', F: 'N' },
-  text: 'K_A * F',
+  text: 'K_A * abs(F)',
   source: 'Common practice, no source: the application factor of the teeth on the forces they cause',
-  of: (g) => g.K_A * g.F,
+  of: (g) => g.K_A * Math.abs(g.F),
 });
 
 /** Force on a bearing at another torque than the peak, N: forces of teeth and belts grow with the torque. */

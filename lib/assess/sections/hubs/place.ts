@@ -22,7 +22,7 @@ export interface HubPlace {
   readonly torqueHold: Traced;
 }
 
-type End = 'input' | 'output';
+export type End = 'input' | 'output';
 
 /** The hubs in the order of the power flow, the arm's last. */
 export function hubPlaces(work: Work, train: TrainWork): readonly HubPlace[] {
@@ -84,7 +84,7 @@ function stageHub(
 const solid = practice(1, 'taken as solid round the bore');
 
 /** A member of a stage: printed members whose layers are not described are taken across them, the safe side. */
-function memberBody(work: Work, s: StageLoads, end: End): Body | string {
+export function memberBody(work: Work, s: StageLoads, end: End): Body | string {
   const { material } = s[end];
   if (material === null) return `Enter the material of the ${end} member of ${lowered(s.place)}.`;
   const gear = toothedMember(s.stage, end);
