@@ -2,10 +2,15 @@
 import { describe, expect, it } from 'vitest';
 import { design } from '@/lib/design/document';
 import { applyEdit, type DraftContent, type Edit, edit, pendingProblems } from '@/lib/design/edit';
-import { valueAt } from '@/lib/design/path';
+import { valueAt, withValue } from '@/lib/design/path';
 import { starters } from '@/lib/design/starters/registry';
 
-const start: DraftContent = { document: starters.lifter.document, pending: {} };
+/** A starter without a load spectrum, whose first hub is not described. */
+const lifter = starters.lifter.document;
+const document = withValue({ ...lifter, duty: { ...lifter.duty, loads: [] } }, 'train.stages.s1.inputHub', {
+  kind: 'unnamed',
+});
+const start: DraftContent = { document, pending: {} };
 const set = (path: string, text: string): Edit => ({ do: 'set', path, text });
 
 function edited(...edits: Edit[]): DraftContent {

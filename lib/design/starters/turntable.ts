@@ -1,5 +1,6 @@
 // A slewing table for objects up to 30 kg: one spur stage, a flat low-speed motor, a bench supply.
 import type { Design } from '../document';
+import { ball, screwed, turning } from './parts';
 
 /**
  * Weak points left in on purpose: a bench supply that cannot take braking energy back, a drive that keeps the last
@@ -77,7 +78,15 @@ export const turntable: Design = {
   train: {
     enclosure: 'open',
     coolingArea: null,
-    motorShaft: { kind: 'unnamed' },
+    motorShaft: turning({
+      diameter: 8,
+      span: 30,
+      drivenAt: 15,
+      drivingAt: -12,
+      notch: 'none',
+      bearingA: ball('608', 'metal'),
+      bearingB: ball('608', 'metal'),
+    }),
     stages: [
       {
         id: 'slew',
@@ -91,22 +100,55 @@ export const turntable: Design = {
         lubrication: 'grease',
         pinion: { teeth: 18, shift: 0.2, material: 'petg_fdm', build: 'flat', solidFraction: 100, rim: null },
         wheel: { teeth: 108, shift: -0.2, material: 'pla_fdm', build: 'flat', solidFraction: 60, rim: null },
-        centreTolerance: null,
-        thinning: null,
-        thinningTolerance: null,
-        inputHub: { kind: 'unnamed' },
-        outputHub: { kind: 'unnamed' },
-        shaft: { kind: 'unnamed' },
-        direction: null,
+        centreTolerance: 0.15,
+        thinning: 0.1,
+        thinningTolerance: 0.06,
+        inputHub: {
+          kind: 'clamp',
+          diameter: 8,
+          length: 14,
+          screw: 'M3',
+          screwClass: '8.8',
+          count: 2,
+          screwTorque: 1.2,
+        },
+        outputHub: {
+          kind: 'flange',
+          screwCircle: 90,
+          screw: 'M4',
+          screwClass: '8.8',
+          count: 6,
+          screwTorque: 2,
+          thickness: 8,
+        },
+        shaft: turning({
+          diameter: 40,
+          span: 60,
+          drivenAt: 24,
+          drivingAt: 80,
+          material: 'al_6061_t6',
+          bearingA: { kind: 'bush', bore: 40, length: 20, material: 'pom_machined' },
+          bearingB: ball('6808', 'printed'),
+        }),
+        direction: 0,
       },
     ],
   },
   case: {
-    material: null,
-    layers: null,
-    split: null,
+    material: 'pla_fdm',
+    layers: 'across',
+    split: 'across',
     caseScrews: { kind: 'unnamed' },
-    motorScrews: { kind: 'unnamed' },
+    motorScrews: screwed({
+      size: 'M4',
+      count: 4,
+      circle: 40,
+      torque: 1.8,
+      into: 'metal',
+      engagement: 6,
+      clamped: 8,
+      head: 9,
+    }),
   },
   output: {
     armMass: 0,

@@ -1,5 +1,6 @@
 // A small vane in a wind channel: helical first stage and two spur stages on a 12 V bench supply.
 import type { Design } from '../document';
+import { ball, screwed, turning } from './parts';
 
 /**
  * Weak points left in on purpose: nobody has said what takes the axial load of the helical stage, several data are
@@ -77,7 +78,24 @@ export const vane: Design = {
   train: {
     enclosure: 'closed',
     coolingArea: 180,
-    motorShaft: { kind: 'unnamed' },
+    motorShaft: turning({
+      diameter: 5,
+      span: 26,
+      drivenAt: 13,
+      drivingAt: -10,
+      locating: null,
+      bearingA: {
+        kind: 'data',
+        bore: 5,
+        outer: 16,
+        width: 5,
+        dynamic: 1700,
+        static: 670,
+        speedLimit: 40000,
+        seat: 'metal',
+      },
+      bearingB: { kind: 'unnamed' },
+    }),
     stages: [
       {
         id: 'quiet',
@@ -108,10 +126,18 @@ export const vane: Design = {
         centreTolerance: null,
         thinning: null,
         thinningTolerance: null,
-        inputHub: { kind: 'unnamed' },
-        outputHub: { kind: 'unnamed' },
-        shaft: { kind: 'unnamed' },
-        direction: null,
+        inputHub: { kind: 'press', diameter: 5, length: 8, outerDiameter: 9, interference: 12 },
+        outputHub: { kind: 'setScrew', diameter: 6, screw: 'M3', count: 1, point: 'flat' },
+        shaft: turning({
+          diameter: 6,
+          span: 40,
+          drivenAt: 10,
+          drivingAt: 28,
+          locating: null,
+          bearingA: ball('626', 'printed'),
+          bearingB: ball('626', 'printed'),
+        }),
+        direction: 90,
       },
       {
         id: 'second',
@@ -167,7 +193,16 @@ export const vane: Design = {
     layers: null,
     split: null,
     caseScrews: { kind: 'unnamed' },
-    motorScrews: { kind: 'unnamed' },
+    motorScrews: screwed({
+      size: 'M2.5',
+      count: 4,
+      circle: 19,
+      torque: 0.4,
+      into: 'metal',
+      engagement: 3,
+      clamped: 4,
+      head: 5,
+    }),
   },
   output: {
     armMass: 0.09,
