@@ -20,6 +20,7 @@ import { moveAboveSpeed } from './output/move-above-speed';
 import { noStops } from './output/no-stops';
 import { peakBelowMove } from './output/peak-below-move';
 import { stopsInsideTravel } from './output/stops-inside-travel';
+import { clampsInSweep } from './rig/clamps-in-sweep';
 import { heldByHand } from './rig/held-by-hand';
 import { heldByNothing } from './rig/held-by-nothing';
 import { holdingNotShown } from './rig/holding-not-shown';
@@ -80,6 +81,7 @@ export const powerRules: readonly Rule[] = [
   heldByHand,
   holdingNotShown,
   holdingTooWeak,
+  clampsInSweep,
   reachInsideArm,
   noStopButton,
   noGuard,

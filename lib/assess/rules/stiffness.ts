@@ -1,4 +1,7 @@
 // The rules on stiffness.
 import type { Rule } from './rule';
+import { giveNotTold } from './stiffness/give-not-told';
+import { playBeyondDeadBand } from './stiffness/play-beyond-dead-band';
+import { teethBind } from './stiffness/teeth-bind';
 
-export const stiffnessRules: readonly Rule[] = [];
+export const stiffnessRules: readonly Rule[] = [teethBind, playBeyondDeadBand, giveNotTold];
