@@ -86,13 +86,17 @@ const PRACTICE = 'common practice, no source';
 
 /** What is taken of metal gears where the document says nothing. */
 export const metalTeeth = {
-  grade: { value: 10, source: `milled or hobbed teeth without papers: ${PRACTICE}` },
   rootRoughness: { value: 20e-6, source: `milled root, Rz 20 µm: ${PRACTICE}` },
   flankRoughness: { value: 6.3e-6, source: `hobbed flank, Rz 6.3 µm: ${PRACTICE}` },
   /** Viscosity at 40 °C of the oil, or of the oil in a grease, m²/s. */
   viscosity: { value: 100e-6, source: `oil of 100 mm²/s, in the grease too: ${PRACTICE}` },
-  /** Lean of the two shafts against each other, rad: each at the slope that a spur gear bears. */
-  lean: { value: 0.001, source: 'both shafts at the 0.0005 rad that a spur gear bears, Shigley Table 7-2' },
+  /** Lean of the two shafts against each other, rad. */
+  lean: {
+    value: 0.0005,
+    source: 'slope that a spur gear bears, Shigley’s Mechanical Engineering Design, Table 7-2 (from memory)',
+  },
+  /** Stress that running in is scaled by, Pa, and the pitch-line velocity up to which it is credited, m/s. */
+  runIn: { value: 320e6, upTo: 5, source: 'ISO 6336-1:2006 (from memory)' },
   /** Stiffness of a mesh of steel, N/m². */
   stiffness: { value: 20e9, source: 'ISO 6336-1:2006, method C: 20 N/(mm µm) (from memory)' },
   modulus: { value: 206e9, source: 'steel, ISO 6336-2:2006 (from memory)' },

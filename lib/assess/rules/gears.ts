@@ -1,7 +1,10 @@
 // The rules on duty, train and teeth, in the order in which a reviewer would ask.
 import { missingLife } from './duty/life';
 import { dutyProfile } from './duty/profile';
+import { loadSpectrum } from './duty/spectrum';
 import type { Rule } from './rule';
+import { apexGap } from './teeth/apex-gap';
+import { bodyUnknown } from './teeth/body-unknown';
 import { contactRatio } from './teeth/contact-ratio';
 import { dryPair } from './teeth/dry-pair';
 import { fastTeeth } from './teeth/fast-teeth';
@@ -12,6 +15,8 @@ import { teethNotAssessed } from './teeth/not-assessed';
 import { pointed } from './teeth/pointed';
 import { smallModule } from './teeth/small-module';
 import { solidTeeth } from './teeth/solid-teeth';
+import { specificSliding } from './teeth/specific-sliding';
+import { thinRim } from './teeth/thin-rim';
 import { undercut } from './teeth/undercut';
 import { warmTeeth } from './teeth/warm-teeth';
 import { centreDistance } from './train/centre-distance';
@@ -26,6 +31,7 @@ export const gearRules: readonly Rule[] = [
   weakestLink,
   printedLoadPath,
   dutyProfile,
+  loadSpectrum,
   missingLife,
   centreDistance,
   contactRatio,
@@ -35,6 +41,8 @@ export const gearRules: readonly Rule[] = [
   teethNotAssessed,
   warmTeeth,
   layers,
+  thinRim,
+  bodyUnknown,
   thrust,
   stageKind,
   stepUp,
@@ -43,6 +51,8 @@ export const gearRules: readonly Rule[] = [
   smallModule,
   dryPair,
   fastTeeth,
+  specificSliding,
   overlap,
+  apexGap,
   wideFace,
 ];

@@ -77,6 +77,14 @@ describe('the face load factor', () => {
     expect(at(0.001)).toBe(at(0.006));
   });
 
+  it('keeps the gap of a hard pair, and loses that of a steel at its 320 MPa whole', () => {
+    const left = (sigma_Hlim: number) =>
+      load.runInMisalignment.of({ F_beta: 1e-5, sigma_run: 3.2e8, sigma_Hlim });
+    expect(left(3.2e8)).toBe(0);
+    expect(left(6.4e8)).toBeCloseTo(5e-6, 15);
+    expect(left(1.5e9)).toBeGreaterThan(7e-6);
+  });
+
   it('leaves a compliant plastic mesh nearly alone', () => {
     const F_beta = load.meshMisalignment.of({ b: 0.01, psi: 0.001 });
     expect(load.faceLoadFactor.of({ F_beta, c_gamma: 2e10 * (2500 / 206000), w: 3e4 })).toBeLessThan(1.05);

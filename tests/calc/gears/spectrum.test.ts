@@ -17,7 +17,7 @@ function together(steps: readonly Step[], N_L: number, p: number): number {
   const T_w = Math.max(...steps.map((step) => step.T));
   let N = 0;
   for (const { s, T } of steps) {
-    const tau = spectrum.relativeSeverity.of({ T, Y_M: 1, T_w, Y_Mw: 1 });
+    const tau = spectrum.relativeSeverity.of({ sigma: T, Y_M: 1, sigma_w: T_w, Y_Mw: 1 });
     N = spectrum.equivalentCycles.of({ N_before: N, s, N_L, tau, p });
   }
   return N;

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as agma from '@/lib/calc/gears/strength/agma';
 import { flankPressure, flankPressureMetal } from '@/lib/calc/gears/strength/flank-pressure';
+import { metalRootStress, rootStress, rootStressMetal } from '@/lib/calc/gears/strength/root-stress';
 import * as flank from '@/lib/calc/gears/strength/steel-flank';
 import * as root from '@/lib/calc/gears/strength/steel-root';
 import { type GearSteel, gearSteels, steelConstants } from '@/lib/catalog/gear-steels';
@@ -179,5 +180,15 @@ describe('the flank pressure of a metal gear', () => {
     expect(
       relative(flank.metalFlankPressure.of({ sigma_H0: pitch, Z_BD: 1, K_v, K_Hbeta, K_Halpha }), whole),
     ).toBeLessThan(1e-12);
+  });
+});
+
+describe('the root stress of a metal gear', () => {
+  it('is that of the formula with all factors in one', () => {
+    const g = { F_t: 800, b: 0.012, m_n: 1e-3, Y_Fa: 2.7, Y_Sa: 1.6, Y_eps: 0.7, Y_beta: 1 };
+    const [K_A, K_v, K_Fbeta, K_Falpha] = [1.25, 1.1, 1.4, 1.2];
+    const whole = rootStressMetal.of({ ...g, K_A, K_v, K_Fbeta, K_Falpha });
+    const sigma_F0 = rootStress.of({ ...g, K_F: K_A });
+    expect(relative(metalRootStress.of({ sigma_F0, K_v, K_Fbeta, K_Falpha }), whole)).toBeLessThan(1e-12);
   });
 });

@@ -40,28 +40,29 @@ export const steepestExponent = formula({
     ),
 });
 
-/** Exponent on torque of a life line of slope q on stress; the stress grows with the torque to the power k. */
-export const exponentOnTorque = formula({
-  key: 'gears.exponentOnTorque',
+/** Exponent of a life line of slope q on stress. */
+export const lineExponent = formula({
+  key: 'gears.lineExponent',
   symbol: 'p',
-  name: 'Exponent of the life line, on torque',
+  name: 'Exponent of the life line',
   unit: '1',
-  given: { k: '1', q: '1' },
-  text: 'k / q',
-  source: 'ISO 6336-6:2006, annex A (from memory)',
-  of: (g) => g.k / g.q,
+  given: { q: '1' },
+  text: '1 / q',
+  source: 'Definition',
+  domain: { q: [0.02, 0.3] },
+  of: (g) => 1 / g.q,
 });
 
-/** How hard a step of the spectrum is on the teeth over the hardest one: torques (N m) over what the direction leaves of the strength. */
+/** How hard a step is on the teeth over the hardest one: stresses (Pa) over what their direction leaves of the strength. */
 export const relativeSeverity = formula({
   key: 'gears.relativeSeverity',
   symbol: 'tau',
   name: 'Severity of the step over the hardest',
   unit: '1',
-  given: { T: 'N m', Y_M: '1', T_w: 'N m', Y_Mw: '1' },
-  text: 'T * Y_Mw / (Y_M * T_w)',
+  given: { sigma: 'Pa', Y_M: '1', sigma_w: 'Pa', Y_Mw: '1' },
+  text: 'sigma * Y_Mw / (Y_M * sigma_w)',
   source: MINER,
-  of: (g) => (g.T * g.Y_Mw) / (g.Y_M * g.T_w),
+  of: (g) => (g.sigma * g.Y_Mw) / (g.Y_M * g.sigma_w),
 });
 
 /** Cycles of the hardest step that do the damage of the spectrum: one more step of share s at severity tau. */
@@ -113,6 +114,18 @@ export const damageSum = formula({
   text: 'D_before + D_i',
   source: MINER,
   of: (g) => g.D_before + g.D_i,
+});
+
+/** Tangential force (N) of a step at torque T (N m), from that at the peak. */
+export const forceOfStep = formula({
+  key: 'gears.forceOfStep',
+  symbol: 'F_t',
+  name: 'Tangential force of the step',
+  unit: 'N',
+  given: { F_t: 'N', T: 'N m', T_peak: 'N m' },
+  text: 'F_t * T / T_peak',
+  source: 'Forces are in proportion to torque',
+  of: (g) => (g.F_t * g.T) / g.T_peak,
 });
 
 /** Root stress (Pa) of a step at torque T (N m), from that at the peak. */
@@ -192,13 +205,14 @@ export const spectrumFormulas = [
   shareLeft,
   goodmanSensitivity,
   steepestExponent,
-  exponentOnTorque,
+  lineExponent,
   relativeSeverity,
   equivalentCycles,
   equivalentTorque,
   stressShare,
   damageOfStep,
   damageSum,
+  forceOfStep,
   rootStressOfStep,
   flankPressureOfStep,
   torqueOfStep,

@@ -55,6 +55,20 @@ export const meshMisalignment = formula({
   of: (g) => g.b * Math.tan(g.psi),
 });
 
+/** Gap (m) that running in leaves of F_beta (m): the softer the steel, the more wears off. sigma_run is 320 MPa. */
+export const runInMisalignment = formula({
+  key: 'gears.runInMisalignment',
+  symbol: 'F_betay',
+  name: 'Misalignment after running in',
+  unit: 'm',
+  given: { F_beta: 'm', sigma_run: 'Pa', sigma_Hlim: 'Pa' },
+  text: 'F_beta * max(0, 1 - sigma_run / sigma_Hlim)',
+  source: ISO,
+  validity: 'Normalised and through-hardened steel, v ≤ 5 m/s.',
+  domain: { F_beta: [1e-6, 5e-5], sigma_run: [3.2e8, 3.2e8], sigma_Hlim: [2.5e8, 1e9] },
+  of: (g) => g.F_beta * Math.max(0, 1 - g.sigma_run / g.sigma_Hlim),
+});
+
 /**
  * Greatest load over mean load along the face: teeth of stiffness c_gamma (N/m²) under the specific load w (N/m) with a
  * gap F_beta (m) over the width. Where the gap is not closed the teeth touch over part of their width only.
@@ -67,7 +81,7 @@ export const faceLoadFactor = formula({
   given: { F_beta: 'm', c_gamma: 'N/m^2', w: 'N/m' },
   text: 'F_beta * c_gamma <= 2 * w ? 1 + F_beta * c_gamma / (2 * w) : sqrt(2 * F_beta * c_gamma / w)',
   source: ISO,
-  validity: 'Without running in and without crowning, so on the safe side.',
+  validity: 'Without crowning, so on the safe side.',
   domain: { F_beta: [1e-6, 5e-5], c_gamma: [1e9, 2e10], w: [1e4, 5e5] },
   of: (g) => {
     const gap = g.F_beta * g.c_gamma;
@@ -193,6 +207,7 @@ export const loadFactorProduct = formula({
 export const loadFactorFormulas = [
   dynamicFactor,
   meshMisalignment,
+  runInMisalignment,
   specificLoad,
   loadFactorProduct,
   faceLoadFactor,

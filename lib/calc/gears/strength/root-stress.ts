@@ -69,6 +69,18 @@ export const rootStressMetal = formula({
     (g.F_t / (g.b * g.m_n)) * g.Y_Fa * g.Y_Sa * g.Y_eps * g.Y_beta * g.K_A * g.K_v * g.K_Fbeta * g.K_Falpha,
 });
 
+/** Root stress (Pa) of a metal tooth, from that with the application factor alone. */
+export const metalRootStress = formula({
+  key: 'gears.metalRootStress',
+  symbol: 'sigma_F',
+  name: 'Tooth-root stress, load factors counted',
+  unit: 'Pa',
+  given: { sigma_F0: 'Pa', K_v: '1', K_Fbeta: '1', K_Falpha: '1' },
+  text: 'sigma_F0 * K_v * K_Fbeta * K_Falpha',
+  source: ISO,
+  of: (g) => g.sigma_F0 * g.K_v * g.K_Fbeta * g.K_Falpha,
+});
+
 /** Torque (N m) at which the root stress, which grows with the torque, reaches sigma_FP (Pa). */
 export const torqueAtRootLimit = formula({
   key: 'gears.torqueAtRootLimit',
@@ -98,6 +110,7 @@ export const rootStressFormulas = [
   rootHelixFactor,
   rootStress,
   rootStressMetal,
+  metalRootStress,
   torqueAtRootLimit,
   rootSafety,
 ] as const;

@@ -1,49 +1,42 @@
 // A load spectrum brought to one load: the hardest step of it, and how many cycles of that step do the same damage.
-import { equivalentCycles, equivalentTorque, relativeSeverity } from '@/lib/calc/gears/service/spectrum';
+import { equivalentCycles, relativeSeverity } from '@/lib/calc/gears/service/spectrum';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../../sheet';
 import type { Work } from '../../../work';
-import type { LoadStep, Spectrum } from '../service/spectrum';
+import type { LoadStep } from '../service/spectrum';
 
-/** A step with what its direction leaves of the strength. */
+/** A step with its stress and what its direction leaves of the strength. */
 export interface Weighed extends LoadStep {
+  readonly sigma: Traced;
   readonly Y_M: Traced;
 }
 
 export interface Equivalent {
-  readonly steps: readonly Weighed[];
   readonly hardest: Weighed;
   readonly cycles: Traced;
-  /** Torque at the output that, in every move, would do the same. */
-  readonly torque: Traced;
 }
 
 const none = practice(0, 'before the first load');
 
-/**
- * N_L cycles of the spectrum on a life line of exponent p on torque. `as` tells the lines of one gear apart; `direction`
- * gives what a step leaves of the strength.
- */
+/** N_L cycles of the steps on a life line of exponent p on stress. `as` tells the lines of one gear apart. */
 export function equivalentOf(
   work: Work,
   at: string,
   as: 'root' | 'flank',
-  spectrum: Spectrum,
+  steps: readonly Weighed[],
   N_L: Traced,
   p: Traced,
-  direction: (step: LoadStep) => Traced,
 ): Equivalent {
-  const steps = spectrum.steps.map((step) => ({ ...step, Y_M: direction(step) }));
   const hardest = steps.reduce((hard, step) =>
-    step.torque.value / step.Y_M.value > hard.torque.value / hard.Y_M.value ? step : hard,
+    step.sigma.value / step.Y_M.value > hard.sigma.value / hard.Y_M.value ? step : hard,
   );
   let cycles = none;
-  for (const { id, share, torque, Y_M } of steps) {
+  for (const { id, share, sigma, Y_M } of steps) {
     const tau = work.sheet.work(
       'gears',
       at,
       relativeSeverity,
-      { T: torque, Y_M, T_w: hardest.torque, Y_Mw: hardest.Y_M },
+      { sigma, Y_M, sigma_w: hardest.sigma, Y_Mw: hardest.Y_M },
       `tau.${as}.${id}`,
     );
     cycles = work.sheet.work(
@@ -54,12 +47,5 @@ export function equivalentOf(
       `N_eq.${as}.${id}`,
     );
   }
-  const torque = work.sheet.work(
-    'gears',
-    at,
-    equivalentTorque,
-    { T_w: hardest.torque, N_eq: cycles, N_L, p },
-    `T_eq.${as}`,
-  );
-  return { steps, hardest, cycles, torque };
+  return { hardest, cycles };
 }

@@ -1,6 +1,6 @@
 // What a flank bears for the life under the load spectrum: by the catalogue, and for steels by ISO 6336-2.
 import { flankStrength } from '@/lib/calc/gears/service/allowable';
-import { exponentOnTorque } from '@/lib/calc/gears/service/spectrum';
+import { lineExponent } from '@/lib/calc/gears/service/spectrum';
 import { lastFatigueCycles } from '@/lib/calc/gears/strength/allowable';
 import {
   flankLifeFactor,
@@ -18,10 +18,13 @@ import { cited, practice } from '../../../sheet';
 import type { Work } from '../../../work';
 import { lifeMissing } from '../../duty';
 import { catalogued, lacking } from '../service/materials';
-import { spectrumOf } from '../service/spectrum';
+import { type LoadStep, spectrumOf } from '../service/spectrum';
 import { equivalentOf, type Weighed } from './equivalent';
 import type { Strength } from './root-strength';
 import { type GearCase, pathOf } from './root-stress';
+
+/** Pressure on the flank in a load of the spectrum. */
+export type FlankPressures = (step: LoadStep) => Traced;
 
 export interface FlankLife extends Strength {
   readonly hardest: Weighed;
@@ -29,7 +32,7 @@ export interface FlankLife extends Strength {
 }
 
 /** Pressure borne in the hardest load of the spectrum; or why it is not known. */
-export function flankLifeOf(work: Work, c: GearCase): FlankLife | string {
+export function flankLifeOf(work: Work, c: GearCase, pressures: FlankPressures): FlankLife | string {
   const { material, mate, load, side, atFlank, geometry } = c;
   const metals = material.kind === 'metal' && mate.kind === 'metal';
   if (metals && geometry.stage.lubrication === 'dry')
@@ -38,15 +41,21 @@ export function flankLifeOf(work: Work, c: GearCase): FlankLife | string {
   const { cycles } = load[side];
   if (cycles === null) return lifeMissing;
   const steel = gearSteels[material.key];
-  return steel === undefined ? byCatalog(work, c, cycles) : bySteel(work, c, steel, cycles);
+  return steel === undefined
+    ? byCatalog(work, c, pressures, cycles)
+    : bySteel(work, c, pressures, steel, cycles);
 }
 
-const onPressure = practice(0.5, 'pressure grows with the root of the torque');
 const eitherFlank = practice(1, 'a flank is pressed from one side only; both ways count on the same flank');
 
-function equivalent(work: Work, at: string, N_L: Traced, q: Traced) {
-  const p = work.sheet.work('gears', at, exponentOnTorque, { k: onPressure, q }, 'p.flank');
-  return equivalentOf(work, at, 'flank', spectrumOf(work), N_L, p, () => eitherFlank);
+function equivalent(work: Work, at: string, pressures: FlankPressures, N_L: Traced, q: Traced) {
+  const p = work.sheet.work('gears', at, lineExponent, { q }, 'p.flank');
+  const steps = spectrumOf(work).steps.map((step) => ({
+    ...step,
+    sigma: pressures(step),
+    Y_M: eitherFlank,
+  }));
+  return equivalentOf(work, at, 'flank', steps, N_L, p);
 }
 
 function spectrumWords(work: Work): readonly string[] {
@@ -62,7 +71,7 @@ const plasticSlope = practice(
 const { flankLife: corners } = steelConstants;
 const metalSlope = practice(corners.slope, `fall of flank strength with cycles, ${corners.source}`);
 
-function byCatalog(work: Work, c: GearCase, cycles: Traced): FlankLife | string {
+function byCatalog(work: Work, c: GearCase, pressures: FlankPressures, cycles: Traced): FlankLife | string {
   const { material, atFlank } = c;
   const allowed = material.property('flank_pressure_allow_1e6');
   if (allowed === undefined) return lacking(material, 'flank_pressure_allow_1e6');
@@ -71,7 +80,7 @@ function byCatalog(work: Work, c: GearCase, cycles: Traced): FlankLife | string 
     return 'Its flanks are loaded more than 10⁸ times in the life; no fatigue line reaches that far.';
   const at = pathOf(c);
   const q = material.kind === 'metal' ? metalSlope : plasticSlope;
-  const { hardest, cycles: N_L } = equivalent(work, at, cycles, q);
+  const { hardest, cycles: N_L } = equivalent(work, at, pressures, cycles, q);
   const value = work.sheet.work('gears', at, flankStrength, {
     p_6: catalogued(allowed),
     f_T: atFlank.factor,
@@ -121,7 +130,13 @@ const noSize = practice(1, 'size factor of through-hardened steel, ISO 6336-2 (f
 const steelCaveat =
   'From memory: endurance limits of ISO 6336-5 by hardness, grade ML, and factors of ISO 6336-2; hardness taken from the tensile strength, flanks as hobbed, oil of 100 mm²/s.';
 
-function bySteel(work: Work, c: GearCase, steel: GearSteel, cycles: Traced): FlankLife | string {
+function bySteel(
+  work: Work,
+  c: GearCase,
+  pressures: FlankPressures,
+  steel: GearSteel,
+  cycles: Traced,
+): FlankLife | string {
   const { geometry: g, atFlank, load } = c;
   const { mesh } = g;
   if (typeof atFlank === 'string') return atFlank;
@@ -146,7 +161,7 @@ function bySteel(work: Work, c: GearCase, steel: GearSteel, cycles: Traced): Fla
     },
     'sigma_Hlim',
   );
-  const { hardest, cycles: N_L } = equivalent(work, at, cycles, metalSlope);
+  const { hardest, cycles: N_L } = equivalent(work, at, pressures, cycles, metalSlope);
   const { sigma_0, nu_0, v_32, R_3, rho_10, sigma_1 } = scale;
   const C_ZL = sheet.work('gears', at, lubricantConstant, { sigma_Hlim, sigma_0 });
   const rho_red = sheet.work('gears', at, relativeCurvature, {

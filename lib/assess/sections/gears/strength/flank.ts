@@ -1,5 +1,5 @@
 // Flank: Hertzian pressure of one gear against what its material bears for the life.
-import { flankPressureOfStep } from '@/lib/calc/gears/service/spectrum';
+import { flankPressureOfStep, forceOfStep } from '@/lib/calc/gears/service/spectrum';
 import {
   elasticityFactor,
   flankContactRatioFactor,
@@ -16,7 +16,7 @@ import { addCheck, finite, type Work } from '../../../work';
 import type { StageGeometry } from '../pair/geometry';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from '../service/materials';
-import { flankLifeOf } from './flank-life';
+import { type FlankPressures, flankLifeOf } from './flank-life';
 import { metalLoadCaveat, metalLoadOf } from './load-factors';
 import { type GearCase, nameOf, pathOf } from './root-stress';
 
@@ -78,20 +78,8 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
   const { consequence, peakTorque, loads } = work.design.duty;
   const required = requiredFlank(material.kind, consequence);
   const own = typeof pressure === 'string' ? pressure : ownPressure(work, c, pressure);
-  const life = flankLifeOf(work, c);
+  const life = typeof own === 'string' ? own : flankLifeOf(work, c, own);
   const known = typeof life !== 'string';
-  const demand =
-    typeof own === 'string'
-      ? null
-      : known
-        ? work.sheet.work(
-            'gears',
-            pathOf(c),
-            flankPressureOfStep,
-            { sigma_H: own, T: life.hardest.torque, T_peak: peakTorque },
-            'sigma_H.hardest',
-          )
-        : own;
   const also = known ? [...life.caveats, ...(material.kind === 'metal' ? [metalLoadCaveat] : [])] : [];
   addCheck(work, {
     key: `${pathOf(c)}.flank.life`,
@@ -102,11 +90,11 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
     demandLabel:
       loads.length === 0 ? 'Flank pressure at the peak of every move' : 'Flank pressure of the hardest load',
     capacityLabel: 'Flank pressure allowed for the life',
-    demand,
+    demand: known ? life.hardest.sigma : typeof pressure === 'string' ? null : pressure,
     capacity: known ? life.value : null,
     required: required.factor,
     requiredFrom: required.from,
-    missing: typeof own === 'string' ? own : known ? null : life,
+    missing: known ? null : life,
     caveat: known ? caveatOf(life.from, also.length === 0 ? null : also.join(' ')) : null,
     // Off the ladder: a value without a published basis must not name the weakest link.
     ...(material.kind === 'printed' ? {} : { torque: { at: peakTorque, power: 1 / 2 } }),
@@ -114,32 +102,49 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
   });
 }
 
+/** Pressure of a load where it grows with the root of the torque, from that at the peak. */
+export function pressureWithRoot(work: Work, at: string, peak: Traced): FlankPressures {
+  const T_peak = work.design.duty.peakTorque;
+  return ({ id, torque: T }) =>
+    T.value === T_peak.value
+      ? peak
+      : work.sheet.work('gears', at, flankPressureOfStep, { sigma_H: peak, T, T_peak }, `sigma_H0.${id}`);
+}
+
 /** Pressure on this gear: metal counts its load factors and where one pair stands alone, plastic the pitch point. */
-function ownPressure(work: Work, c: GearCase, sigma_H0: Traced): Traced | string {
+function ownPressure(work: Work, c: GearCase, sigma_H0: Traced): FlankPressures | string {
   const { geometry: g, material, mate, load } = c;
-  if (material.kind !== 'metal') return sigma_H0;
+  const { sheet } = work;
+  const at = pathOf(c);
+  const T_peak = work.design.duty.peakTorque;
+  const atPitch = pressureWithRoot(work, at, sigma_H0);
+  if (material.kind !== 'metal') return atPitch;
   const { mesh } = g;
   if (mesh === null) return g.missing ?? 'The stage has no mesh.';
-  const at = pathOf(c);
-  // The step stands on the sheet already, at the stage; the cap of the sharing factor asks for it again here.
-  const Z_eps = work.sheet.work(
+  const Z_eps = sheet.work(
     'gears',
     at,
     flankContactRatioFactor,
     { eps_alpha: mesh.contactRatio, eps_beta: mesh.overlap },
     'Z_eps.load',
   );
-  const factors = metalLoadOf(work, `${at}.flank`, g, load, [material, mate], { Z_eps });
-  if (typeof factors === 'string') return factors;
+  const metal = metalLoadOf(work, `${at}.flank`, g, load, [material, mate], { Z_eps });
+  if (typeof metal === 'string') return metal;
   const Z_BD = singlePair(work, c);
   if (typeof Z_BD === 'string') return Z_BD;
-  return work.sheet.work('gears', at, metalFlankPressure, {
-    sigma_H0,
-    Z_BD,
-    K_v: factors.dynamic,
-    K_Hbeta: factors.face,
-    K_Halpha: factors.sharing,
-  });
+  return (step) => {
+    const { id, torque: T } = step;
+    const F_t = sheet.work(
+      'gears',
+      `${at}.flank`,
+      forceOfStep,
+      { F_t: load.forcePeak, T, T_peak },
+      `F_t.${id}`,
+    );
+    const { dynamic: K_v, face: K_Hbeta, sharing: K_Halpha } = metal(F_t, id);
+    const inputs = { sigma_H0: atPitch(step), Z_BD, K_v, K_Hbeta, K_Halpha };
+    return sheet.work('gears', at, metalFlankPressure, inputs, `sigma_H.${id}`);
+  };
 }
 
 const pitchPoint = practice(

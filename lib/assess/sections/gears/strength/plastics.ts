@@ -4,11 +4,13 @@ import { activeProfileLength } from '@/lib/calc/gears/geometry/contact-ratio';
 import { ringProfileLength } from '@/lib/calc/gears/internal/contact-ratio';
 import { shareOfModule, workingModulus } from '@/lib/calc/gears/service/allowable';
 import { allowedRise, temperatureRise } from '@/lib/calc/gears/service/mesh';
+import { meanTorque, torqueOfStep } from '@/lib/calc/gears/service/spectrum';
 import { flankWear, toothDeflection } from '@/lib/calc/gears/strength/plastics';
 import { toothLimits } from '@/lib/catalog/gears';
 import { ruleValue } from '@/lib/catalog/materials/rules';
 import { temperatureMargin } from '@/lib/catalog/safety-factors';
 import type { Traced } from '@/lib/quantity/traced';
+import type { BookValue } from '../../../book';
 import { requiredOne, requiredWear } from '../../../required';
 import { cited, practice } from '../../../sheet';
 import { addCheck, type Work } from '../../../work';
@@ -18,6 +20,7 @@ import type { Side } from '../pair/stage';
 import type { Friction } from '../service/friction';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking } from '../service/materials';
+import { spectrumOf } from '../service/spectrum';
 import type { Retention } from '../service/temperature';
 import type { GearCase } from './root-stress';
 
@@ -67,6 +70,13 @@ export function temperatureCheck(work: Work, c: GearCase, flank: Traced | string
     missing: typeof flank === 'string' ? flank : limit === undefined ? lacking(material, 'T_cont_max') : null,
     caveat: caveatOf(limit === undefined ? [] : [limit], 'Every move is taken to reach the peak torque.'),
     torque: { at: peakTorque, power: 1 },
+    scatter:
+      limit === undefined || capacity === null
+        ? null
+        : {
+            low: Math.max(0, capacity.value - (limit.si - limit.siLow)),
+            high: capacity.value + (limit.siHigh - limit.si),
+          },
   });
 }
 
@@ -153,7 +163,16 @@ export function wearCheck(work: Work, c: GearCase, friction: Friction | string):
   if (k_w === undefined) return;
   const { at } = g[side];
   const demand = wearOf(work, c, friction, catalogued(k_w));
+  const capacity = work.sheet.work(
+    'gears',
+    at,
+    shareOfModule,
+    { s: wearShare, m_n: g.stage.module },
+    'lim.wear',
+  );
   const required = requiredWear();
+  const { caveat } = spectrumOf(work);
+  const words = 'Wear coefficients differ by a factor of four within one study.';
   addCheck(work, {
     key: `${at}.wear`,
     section: 'gears',
@@ -163,14 +182,37 @@ export function wearCheck(work: Work, c: GearCase, friction: Friction | string):
     demandLabel: 'Wear over the life',
     capacityLabel: 'Wear allowed',
     demand: typeof demand === 'string' ? null : demand,
-    capacity: work.sheet.work('gears', at, shareOfModule, { s: wearShare, m_n: g.stage.module }, 'lim.wear'),
+    capacity,
     required: required.factor,
     requiredFrom: required.from,
     missing: typeof demand === 'string' ? demand : null,
-    caveat: caveatOf([k_w], 'Wear coefficients differ by a factor of four within one study.'),
+    caveat: caveatOf([k_w], caveat === null ? words : `${words} ${caveat}`),
     torque: { at: work.design.duty.peakTorque, power: 1 },
+    // A pair that wears faster holds less; the limit itself does not scatter.
+    scatter: k_w.siLow > 0 ? wearScatter(capacity.value, k_w) : null,
   });
 }
+
+function wearScatter(capacity: number, k_w: BookValue) {
+  return { low: (capacity * k_w.si) / k_w.siHigh, high: (capacity * k_w.si) / k_w.siLow };
+}
+
+/** Of the gear, as a mean over the moves of the spectrum. */
+function meanTorqueOf(work: Work, at: string, T_gear: Traced): Traced {
+  let T_mean = noTorque;
+  for (const { id, share, torque } of spectrumOf(work).steps)
+    T_mean = work.sheet.work(
+      'gears',
+      at,
+      meanTorque,
+      { T_before: T_mean, s: share, T: torque },
+      `T_mean.${id}`,
+    );
+  const T_peak = work.design.duty.peakTorque;
+  return work.sheet.work('gears', at, torqueOfStep, { T_gear, T_out: T_mean, T_peak }, 'T.mean');
+}
+
+const noTorque = practice(0, 'before the first load');
 
 function wearOf(work: Work, c: GearCase, friction: Friction | string, k_w: Traced): Traced | string {
   const { geometry: g, side, load } = c;
@@ -188,7 +230,7 @@ function wearOf(work: Work, c: GearCase, friction: Friction | string, k_w: Trace
     : work.sheet.work('gears', at, activeProfileLength, { d_a: tip, d_b: base, rho_Nf });
   if (!(l_Fl.value > 0)) return 'No part of the flank is in contact.';
   return work.sheet.work('gears', at, flankWear, {
-    T: torquePeak,
+    T: meanTorqueOf(work, at, torquePeak),
     N_L: cycles,
     H_V: friction.lossDegree,
     k_w,

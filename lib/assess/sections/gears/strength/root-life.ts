@@ -1,7 +1,7 @@
 // Life of the tooth root: a load spectrum against the fatigue line of the material, by Miner's sum.
 import { meanStressFactor } from '@/lib/calc/gears/planetary/loads';
 import { meanStressStrength } from '@/lib/calc/gears/service/allowable';
-import { damageOfStep, damageSum, rootStressOfStep } from '@/lib/calc/gears/service/spectrum';
+import { damageOfStep, damageSum, equivalentTorque } from '@/lib/calc/gears/service/spectrum';
 import { reversedStressRatio } from '@/lib/catalog/gear-steels';
 import type { Traced } from '@/lib/quantity/traced';
 import { cited, practice } from '../../../sheet';
@@ -18,11 +18,13 @@ export interface RootLine {
   readonly exponent: Traced;
   /** Mean stress sensitivity; null where the line already holds for full reversal. */
   readonly sensitivity: Traced | null;
-  readonly caveats: readonly string[];
+  readonly caveat: string | null;
+  /** Said besides where a step bends the root both ways. */
+  readonly reversedCaveat: string | null;
   /** Strength after N cycles. */
   strength(N: Traced): Strength;
-  /** Cycles to failure in a step of this stress; null beyond all counting. */
-  life(sigma: Traced, step: Weighed): Traced | null;
+  /** Cycles to failure in one step; not finite beyond all counting. */
+  life(step: Weighed): Traced;
 }
 
 export interface RootLife {
@@ -42,28 +44,23 @@ export function rootLifeOf(work: Work, c: GearCase, stress: RootStress, line: Ro
   const at = pathOf(c);
   const spectrum = spectrumOf(work);
   const Y_M = directionOf(work, c, line, spectrum);
-  const { steps, hardest, cycles, torque } = equivalentOf(
-    work,
-    at,
-    'root',
-    spectrum,
-    line.cycles,
-    line.exponent,
-    Y_M,
-  );
-  const swelling = line.strength(cycles);
+  const steps = spectrum.steps.map((step) => ({ ...step, sigma: stress.of(step), Y_M: Y_M(step) }));
+  const { cycles: N_L, exponent: p } = line;
+  const { hardest, cycles: N_eq } = equivalentOf(work, at, 'root', steps, N_L, p);
+  const swelling = line.strength(N_eq);
   const value = work.sheet.work('gears', at, meanStressStrength, {
     sigma_FN: swelling.value,
     Y_M: hardest.Y_M,
   });
-  const stresses = steps.map((step) => ({ step, sigma: stressOf(work, at, stress, step) }));
-  const hard = stresses.find(({ step }) => step === hardest);
+  const reverses = steps.some((step) => step.Y_M !== oneWay && step.Y_M !== alreadyReversed);
   return {
-    stress: hard?.sigma ?? stress.peak,
+    stress: hardest.sigma,
     strength: { ...swelling, value },
-    damage: damageOf(work, at, line, stresses),
-    equivalentTorque: torque,
-    caveats: [...(spectrum.caveat === null ? [] : [spectrum.caveat]), ...line.caveats],
+    damage: damageOf(work, at, line, steps),
+    equivalentTorque: work.sheet.work('gears', at, equivalentTorque, { T_w: hardest.torque, N_eq, N_L, p }),
+    caveats: [spectrum.caveat, line.caveat, reverses ? line.reversedCaveat : null].filter(
+      (words) => words !== null,
+    ),
   };
 }
 
@@ -81,27 +78,11 @@ function directionOf(
   return ({ bothWays }) => (bothWays || idler ? reversed : oneWay);
 }
 
-function stressOf(work: Work, at: string, stress: RootStress, { id, torque }: Weighed): Traced {
-  const T_peak = work.design.duty.peakTorque;
-  return work.sheet.work(
-    'gears',
-    at,
-    rootStressOfStep,
-    { sigma_F: stress.peak, T: torque, T_peak },
-    `sigma_F.${id}`,
-  );
-}
-
-function damageOf(
-  work: Work,
-  at: string,
-  line: RootLine,
-  stresses: readonly { readonly step: Weighed; readonly sigma: Traced }[],
-): Traced {
+function damageOf(work: Work, at: string, line: RootLine, steps: readonly Weighed[]): Traced {
   const { sheet } = work;
   let D = practice(0, 'no load beyond those counted does damage');
-  for (const { step, sigma } of stresses) {
-    const N_F = finite(line.life(sigma, step));
+  for (const step of steps) {
+    const N_F = finite(line.life(step));
     if (N_F === null) continue;
     const inputs = { s: step.share, N_L: line.cycles, N_F };
     const D_i = sheet.work('gears', at, damageOfStep, inputs, `D_i.${step.id}`);

@@ -1,7 +1,7 @@
 // Fatigue lines of tooth roots: from the catalogue's fatigue rows, and for the steels that ISO 6336-5 knows from hardness.
 import {
-  exponentOnTorque,
   goodmanSensitivity,
+  lineExponent,
   steepestExponent,
   stressShare,
 } from '@/lib/calc/gears/service/spectrum';
@@ -77,16 +77,17 @@ function catalogLine(work: Work, c: GearCase, tensile: Strength | string): RootL
     sensitivity: metal
       ? null
       : sheet.work('gears', at, goodmanSensitivity, { f_N: share(cycles, 'f_N.life') }),
-    caveats: metal ? [] : ['What bending both ways costs follows Goodman’s line of the material.'],
+    caveat: null,
+    reversedCaveat: 'What bending both ways costs follows Goodman’s line of the material.',
     strength,
-    life: (sigma, step) => {
-      const f = shareOf(work, at, sigma, tensile.value, step);
+    life: (step) => {
+      const f = shareOf(work, at, tensile.value, step);
       return sheet.work('gears', at, fatigueLife, { f, ...rows }, `N_F.${step.id}`);
     },
   };
 }
 
-function shareOf(work: Work, at: string, sigma: Traced, sigma_ref: Traced, { id, Y_M }: Weighed): Traced {
+function shareOf(work: Work, at: string, sigma_ref: Traced, { id, sigma, Y_M }: Weighed): Traced {
   return work.sheet.work('gears', at, stressShare, { sigma, sigma_ref, Y_M }, `f.${id}`);
 }
 
@@ -97,7 +98,6 @@ const life = {
   q: practice(corners.slope, `slope of the line, ${corners.source}`),
   q_e: practice(corners.beyond, `slope beyond the knee, ${corners.source}`),
 } as const;
-const onStress = practice(1, 'root stress grows with the torque');
 const M = cited(steelConstants.meanStress, 'steel, not surface hardened');
 const Y_ST = cited(steelConstants.testGear, 'stress correction of the test gear');
 const q_sT = cited(steelConstants.testNotch, 'notch parameter of the test gear');
@@ -171,9 +171,10 @@ function steelLine(
   const limitAt = (H: number) => root.A * H + root.B;
   return {
     cycles,
-    exponent: sheet.work('gears', at, exponentOnTorque, { k: onStress, q: life.q }, 'p.root'),
+    exponent: sheet.work('gears', at, lineExponent, { q: life.q }, 'p.root'),
     sensitivity: M,
-    caveats: [steelCaveat],
+    caveat: steelCaveat,
+    reversedCaveat: null,
     strength: (N) => ({
       value: strengthWith(sheet.work('gears', at, rootLifeFactor, { N_L: N, ...life }), 'sigma_FG'),
       from: atRoot.rows,
@@ -183,8 +184,8 @@ function steelLine(
         filling.range,
       ],
     }),
-    life: (sigma, step) => {
-      const Y = shareOf(work, at, sigma, endurance, step);
+    life: (step) => {
+      const Y = shareOf(work, at, endurance, step);
       return sheet.work('gears', at, rootLife, { Y, ...life }, `N_F.${step.id}`);
     },
   };

@@ -1,14 +1,13 @@
 // Bending stress at the tooth root at the peak and while holding, and what the checks of one gear work from.
 
-import { toothDepth } from '@/lib/calc/gears/geometry/diameters';
-import { gearRimFactor, rimmedRootStress, ringRimFactor } from '@/lib/calc/gears/internal/root-form';
+import { rimmedRootStress } from '@/lib/calc/gears/internal/root-form';
 import { creditedContactRatio } from '@/lib/calc/gears/service/mesh';
-import { bodyThickness } from '@/lib/calc/gears/strength/rim';
+import { forceOfStep, rootStressOfStep } from '@/lib/calc/gears/service/spectrum';
 import {
+  metalRootStress,
   rootContactRatioFactor,
   rootHelixFactor,
   rootStress,
-  rootStressMetal,
 } from '@/lib/calc/gears/strength/root-stress';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../../sheet';
@@ -17,9 +16,11 @@ import type { StageGeometry } from '../pair/geometry';
 import type { Side } from '../pair/stage';
 import type { StageLoad } from '../service/loads';
 import type { GearMaterial } from '../service/materials';
+import type { LoadStep } from '../service/spectrum';
 import type { Retention } from '../service/temperature';
 import { type ToothForm, toothForm } from './form';
 import { metalLoadCaveat, metalLoadOf } from './load-factors';
+import type { Rim } from './rim';
 
 export interface RootMeshFactors {
   readonly Y_eps: Traced;
@@ -57,24 +58,37 @@ export function nameOf({ geometry, side, name }: GearCase): string {
   return name ?? `${geometry.place} ${geometry[side].name}`;
 }
 
+/** What a stress needs of a load of the spectrum. */
+export type Torque = Pick<LoadStep, 'id' | 'torque'>;
+
+/** Stress of a load where stress grows with torque, from that at the peak. */
+export function stressInProportion(work: Work, at: string, peak: Traced): (step: Torque) => Traced {
+  const T_peak = work.design.duty.peakTorque;
+  return ({ id, torque: T }) =>
+    T.value === T_peak.value
+      ? peak
+      : work.sheet.work('gears', at, rootStressOfStep, { sigma_F: peak, T, T_peak }, `sigma_F.${id}`);
+}
+
 export interface RootStress {
   readonly peak: Traced;
   readonly hold: Traced;
   readonly form: ToothForm;
   /** What is taken of its body and its load, in sentences. */
   readonly caveats: readonly string[];
+  /** In a load of the spectrum. */
+  of(step: Torque): Traced;
 }
 
-/** The stress at both torques, or why it is not known. */
-export function rootStressOf(work: Work, c: GearCase): RootStress | string {
+/** The stress at both torques and in every load, or why it is not known. */
+export function rootStressOf(work: Work, c: GearCase, rim: Rim | string): RootStress | string {
   const { geometry: g, side, material, mate, load, shares } = c;
   if (shares === null || g.missing !== null) return g.missing ?? 'The stage has no mesh.';
   const form = toothForm(work, g, side);
   if (typeof form === 'string') return form;
-  const rim = rimOf(work, c);
   if (typeof rim === 'string') return rim;
   const at = pathOf(c);
-  const K_A = work.design.duty.shockFactor;
+  const { sheet } = work;
   const { Y_Fa, Y_Sa } = form;
   const common = { b: g.stage.faceWidth, m_n: g.stage.module, Y_Fa, Y_Sa, ...shares };
   const metal =
@@ -82,79 +96,47 @@ export function rootStressOf(work: Work, c: GearCase): RootStress | string {
       ? metalLoadOf(work, at, g, load, [material, mate], { Y_eps: shares.Y_eps, side })
       : null;
   if (typeof metal === 'string') return metal;
-  const stress = (F_t: Traced, K: Traced, when: 'peak' | 'hold') => {
-    const as = rim.factor === null ? `sigma_F.${when}` : `sigma_F.${when}.fullBody`;
-    const full =
-      metal === null
-        ? work.sheet.work('gears', at, rootStress, { K_F: K, F_t, ...common }, as, note)
-        : work.sheet.work(
+  /** The name of a stress that a rim or load factors still change. */
+  const named = (id: string) => `sigma_F.${id}${rim.factor === null && metal === null ? '' : '.nominal'}`;
+  const nominal = (F_t: Traced, K_F: Traced, id: string) =>
+    sheet.work('gears', at, rootStress, { K_F, F_t, ...common }, named(id), note);
+  const whole = (sigma: Traced, F_t: Traced, id: string) => {
+    const rimmed =
+      rim.factor === null
+        ? sigma
+        : sheet.work(
             'gears',
             at,
-            rootStressMetal,
-            {
-              F_t,
-              ...common,
-              K_A: K,
-              K_v: metal.dynamic,
-              K_Fbeta: metal.face,
-              K_Falpha: metal.sharing,
-            },
-            as,
-            note,
+            rimmedRootStress,
+            { sigma_F: sigma, Y_B: rim.factor },
+            metal === null ? `sigma_F.${id}` : `sigma_F.${id}.rimmed`,
           );
-    return rim.factor === null
-      ? full
-      : work.sheet.work('gears', at, rimmedRootStress, { sigma_F: full, Y_B: rim.factor }, `sigma_F.${when}`);
+    if (metal === null) return rimmed;
+    const { dynamic: K_v, face: K_Fbeta, sharing: K_Falpha } = metal(F_t, id);
+    const inputs = { sigma_F0: rimmed, K_v, K_Fbeta, K_Falpha };
+    return sheet.work('gears', at, metalRootStress, inputs, `sigma_F.${id}`);
   };
-  const said = [metal === null ? null : metalLoadCaveat, rim.caveat];
+  const { shockFactor: K_A, peakTorque: T_peak } = work.design.duty;
+  const full = nominal(load.forcePeak, K_A, 'peak');
+  const held = nominal(load.forceHold, unshocked, 'hold');
+  const peak = whole(full, load.forcePeak, 'peak');
+  const inProportion = stressInProportion(work, at, peak);
   return {
-    peak: stress(load.forcePeak, K_A, 'peak'),
-    hold: stress(load.forceHold, unshocked, 'hold'),
+    peak,
+    hold: metal === null ? whole(held, load.forceHold, 'hold') : held,
     form,
-    caveats: said.filter((words) => words !== null),
+    caveats: [metal === null ? null : metalLoadCaveat, rim.caveat].filter((words) => words !== null),
+    of: ({ id, torque: T }) => {
+      if (metal === null || T.value === T_peak.value) return inProportion({ id, torque: T });
+      const F_t = sheet.work('gears', at, forceOfStep, { F_t: load.forcePeak, T, T_peak }, `F_t.${id}`);
+      const sigma = sheet.work('gears', at, rootStressOfStep, { sigma_F: full, T, T_peak }, named(id));
+      return whole(sigma, F_t, id);
+    },
   };
 }
 
 const note = 'Load at the tip of one tooth, shared by the contact ratio.';
 const unshocked = practice(1, 'a held torque does not shock');
-
-interface Rim {
-  /** Null for a body taken as full. */
-  readonly factor: Traced | null;
-  readonly caveat: string | null;
-}
-
-const fullBody = 'A full body is taken under the teeth: enter its rim, or the diameter in its hub.';
-
-/** Factor of a thin rim, from the rim entered or from the body around the bore; or why the stress cannot be told. */
-function rimOf(work: Work, c: GearCase): Rim | string {
-  const { geometry: g, side } = c;
-  const at = pathOf(c);
-  const { root, tip } = g[side];
-  const s_R = rimThickness(work, c);
-  if (s_R === null)
-    return { factor: null, caveat: c.bore === undefined && c.ring !== true ? null : fullBody };
-  if (c.ring === true) {
-    const m_n = g.stage.module;
-    if (s_R.value <= 1.75 * m_n.value)
-      return 'The rim of the ring is thinner than 1.75 modules: no factor covers it, and it would crack through.';
-    return { factor: work.sheet.work('gears', at, ringRimFactor, { m_n, s_R }), caveat: null };
-  }
-  if (tip === null) return 'The tip diameter is not known.';
-  const h_t = work.sheet.work('gears', at, toothDepth, { d_a: tip, d_f: root }, 'h_t');
-  if (s_R.value <= 0.5 * h_t.value)
-    return 'The body under its teeth is thinner than half their depth: no factor covers it, and it would crack through.';
-  return { factor: work.sheet.work('gears', at, gearRimFactor, { h_t, s_R }), caveat: null };
-}
-
-/** The rim entered, else the body between roots and bore; null when neither is known. */
-function rimThickness(work: Work, c: GearCase): Traced | null {
-  const { geometry: g, side, bore } = c;
-  const { rim } = g.stage[side];
-  if (rim !== null) return rim;
-  if (bore === undefined || bore === null || c.ring === true) return null;
-  return work.sheet.work('gears', pathOf(c), bodyThickness, { d_f: g[side].root, d_bore: bore });
-}
 
 /** Factors of the mesh that both roots share; null without a mesh. */
 export function rootMeshFactors(work: Work, g: StageGeometry): RootMeshFactors | null {

@@ -2,14 +2,19 @@
 import { requiredRootFatigue, requiredRootStatic, requiredSustained } from '../../../required';
 import { addCheck, addFigure, type Work } from '../../../work';
 import { caveatOf, scatterOf } from '../service/materials';
+import { rimOf } from './rim';
 import { type RootLife, rootLifeOf } from './root-life';
 import { rootLineOf } from './root-lines';
 import { type Filling, fillingOf, type Strength, strengthOf, sustainedOf } from './root-strength';
 import { type GearCase, nameOf, pathOf, type RootStress, rootStressOf } from './root-stress';
 
 export function rootChecks(work: Work, c: GearCase): void {
+  checksOfRoot(work, c, rootStressOf(work, c, rimOf(work, c)));
+}
+
+/** The same with a stress found another way, as that of a worm wheel. */
+export function checksOfRoot(work: Work, c: GearCase, stress: RootStress | string): void {
   const { material } = c;
-  const stress = rootStressOf(work, c);
   const filling = fillingOf(work, c);
   const tensile = strengthOf(work, c, filling, material.tensile, 'sigma_FS');
   const atOnce =
