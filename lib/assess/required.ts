@@ -1,5 +1,7 @@
 // The factor each check must reach: from the catalogue's table by consequence, layers and kind of load; metals apart.
+
 import { staticFactors } from '@/lib/catalog/bearings/factors';
+import { beltService } from '@/lib/catalog/belts';
 import { preloadShare } from '@/lib/catalog/fasteners/screws';
 import { requiredFactor, type SafetyFactorKey, safetyFactors } from '@/lib/catalog/safety-factors';
 import { setScrewFactor } from '@/lib/catalog/shafts/set-screws';
@@ -150,6 +152,14 @@ export function requiredShaftStatic(kind: MaterialKind, consequence: Consequence
 /** For the fatigue of a metal shaft. */
 export function requiredShaftFatigue(consequence: Consequence): Required {
   return forMetal('shaft', consequence);
+}
+
+/** For a toothed belt against its rating: the service factor of small drives. */
+export function requiredBelt(consequence: Consequence): Required {
+  return {
+    factor: beltService[consequence],
+    from: `${beltService.source}; ${consequenceWords[consequence]}`,
+  };
 }
 
 /** For a limit that already holds its margin: deflection, wear, temperature. */

@@ -125,3 +125,19 @@ export const pulleyTooth = {
   value: 0.3,
   source: 'Groove widths of ISO 5294 and ISO 13050, between 0.6 and 0.7 of the pitch (from memory)',
 } as const;
+
+/** Clearance of a belt’s tooth in its groove over the pitch. */
+export const beltClearance = {
+  least: { value: 0, source: 'Common practice, no source: none where the belt’s teeth are pressed home' },
+  nominal: { value: 0.01, source: 'Common practice, no source: a hundredth of the pitch in each pulley' },
+  greatest: {
+    value: 0.04,
+    source: 'Common practice, no source: trapezoidal teeth in worn or printed pulleys',
+  },
+} as const;
+
+/** Shear strength of a pulley’s teeth over tensile strength. */
+export const pulleyShear = {
+  value: 0.5,
+  source: 'Common practice, no source: shear half of tension',
+} as const;

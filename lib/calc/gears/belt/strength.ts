@@ -124,6 +124,71 @@ export const pulleyToothShear = formula({
   of: (g) => g.F_uK / (g.z_6 * g.k_z * g.b * g.c_z * g.p_b),
 });
 
+/** Effective tension (N) for which the cords have room beside the tension at rest F_v and that of turning F_f (N). */
+export const beltCordRoom = formula({
+  key: 'gears.beltCordRoom',
+  symbol: 'F_uc',
+  name: 'Effective tension that the cords leave room for',
+  unit: 'N',
+  given: { F_czul: 'N', F_f: 'N', F_v: 'N' },
+  text: 'max(2 * (F_czul - F_f - F_v), 0 * F_v)',
+  source: `${HANDBOOK}; solved from the tension of the pulling strand`,
+  validity: 'Fixed axes, the slack strand still taut.',
+  domain: { F_czul: [20, 90], F_f: [0.1, 2], F_v: [1, 10] },
+  of: (g) => Math.max(2 * (g.F_czul - g.F_f - g.F_v), 0),
+});
+
+/** Shear stress (Pa) that the teeth of a pulley bear at temperature; R_m (Pa) is the tensile strength, c_tau the share of it. */
+export const pulleyShearStrength = formula({
+  key: 'gears.pulleyShearStrength',
+  symbol: 'tau_zul',
+  name: 'Shear strength of the teeth of the pulley',
+  unit: 'Pa',
+  given: { c_tau: '1', R_m: 'Pa', f_T: '1' },
+  text: 'c_tau * R_m * f_T',
+  source: 'Shear over tension; common practice, no source',
+  domain: { c_tau: [0.4, 0.6] },
+  of: (g) => g.c_tau * g.R_m * g.f_T,
+});
+
+/** Mass of a belt a length (kg/m), from its mass over area (kg/m²) and its width (m). */
+export const beltMass = formula({
+  key: 'gears.beltMass',
+  symbol: 'q_b',
+  name: 'Mass of the belt over its length',
+  unit: 'kg/m',
+  given: { m_b: 'kg/m^2', b: 'm' },
+  text: 'm_b * b',
+  source: 'Definition',
+  of: (g) => g.m_b * g.b,
+});
+
+/** Centre distance (m) at which two pulleys just touch. */
+export const pulleysTouch = formula({
+  key: 'gears.pulleysTouch',
+  symbol: 'a_touch',
+  name: 'Centre distance at which the pulleys touch',
+  unit: 'm',
+  given: { d_1: 'm', d_2: 'm' },
+  text: '(d_1 + d_2) / 2',
+  source: 'Geometry',
+  of: (g) => (g.d_1 + g.d_2) / 2,
+});
+
+/** Play (m) of the belt's teeth in the grooves of both pulleys; c_j is the clearance in one groove over the pitch p_b (m). */
+export const beltPlay = formula({
+  key: 'gears.beltPlay',
+  symbol: 'j_b',
+  name: 'Play of the belt in its pulleys',
+  unit: 'm',
+  given: { c_j: '1', p_b: 'm' },
+  text: '2 * c_j * p_b',
+  source: 'Clearance in both pulleys; common practice, no source',
+  validity: 'Driving one way and back with the belt taut.',
+  domain: { c_j: [0, 0.05] },
+  of: (g) => 2 * g.c_j * g.p_b,
+});
+
 /** Parts of a pitch by which a belt misses a whole number of teeth; 0 for one that can be had. */
 export const beltTeethOff = formula({
   key: 'gears.beltTeethOff',
@@ -147,5 +212,10 @@ export const beltStrengthFormulas = [
   beltSpecificStiffness,
   beltWindUp,
   pulleyToothShear,
+  beltCordRoom,
+  pulleyShearStrength,
+  beltMass,
+  pulleysTouch,
+  beltPlay,
   beltTeethOff,
 ] as const;

@@ -135,6 +135,19 @@ export const wormBackForce = formula({
   of: (g) => g.F_x1 * Math.tan(g.gamma_m - g.rho_z),
 });
 
+/** Share of its power that a mesh of efficiency eta turns into heat. */
+export const lossShare = formula({
+  key: 'gears.lossShare',
+  symbol: 'zeta_V',
+  name: 'Share of the power lost in the teeth',
+  unit: '1',
+  given: { eta: '1' },
+  text: '1 - eta',
+  source: 'Energy balance',
+  domain: { eta: [0.2, 0.95] },
+  of: (g) => 1 - g.eta,
+});
+
 /** Power (W) that a stage of efficiency eta turns into heat when P (W) goes in. */
 export const stagePowerLoss = formula({
   key: 'gears.stagePowerLoss',
@@ -158,5 +171,6 @@ export const wormStrengthFormulas = [
   wormPressureParameter,
   wormPressure,
   wormBackForce,
+  lossShare,
   stagePowerLoss,
 ] as const;

@@ -1,0 +1,218 @@
+// Checks of a belt stage: its teeth, its cords, its tension at rest, and the teeth of its pulleys.
+import {
+  beltCordCapacity,
+  beltCordRoom,
+  beltTeethCapacity,
+  beltWidthFactor,
+  pulleyShearStrength,
+  pulleyToothShear,
+} from '@/lib/calc/gears/belt/strength';
+import { countedTeeth, pulleyShear, pulleyTooth } from '@/lib/catalog/belts';
+import type { Traced } from '@/lib/quantity/traced';
+import { type Required, requiredBelt, requiredOne, requiredRootStatic } from '../../../required';
+import { cited, practice } from '../../../sheet';
+import { addCheck } from '../../../work';
+import type { StageCall } from '../kinds';
+import { catalogued, caveatOf, gearMaterial, lacking, scatterOf } from '../service/materials';
+import { retentionAt } from '../service/temperature';
+import type { BeltLoads } from './forces';
+import { type BeltGeometry, type BeltSI, type Pulley, pulleys } from './geometry';
+
+export function beltChecks(
+  call: StageCall<BeltSI>,
+  g: BeltGeometry,
+  loads: BeltLoads,
+  surroundings: Traced | string,
+): void {
+  teethCheck(call, g, loads);
+  cordsCheck(call, g, loads);
+  tensionCheck(call, g, loads);
+  for (const pulley of pulleys) pulleyCheck(call, g, loads, pulley, surroundings);
+}
+
+const fewTeeth = 'Only one tooth of the smaller pulley is in mesh: the belt jumps at once.';
+
+function widthFactor(
+  { work, at, stage }: StageCall<BeltSI>,
+  force: BeltGeometry['belt']['teeth'],
+  as: string,
+) {
+  return work.sheet.work(
+    'gears',
+    at,
+    beltWidthFactor,
+    {
+      b: stage.width,
+      b_0: practice(force.width, 'width for which the belt table holds'),
+      n_w: practice(force.exponent, force.source),
+    },
+    as,
+  );
+}
+
+function teethCheck(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads): void {
+  const { work, at, place } = call;
+  const { belt, course } = g;
+  const { consequence, peakTorque } = work.design.duty;
+  const few = typeof course !== 'string' && course.meshFactor.value <= 0;
+  const capacity =
+    typeof course === 'string' || few
+      ? null
+      : work.sheet.work('gears', at, beltTeethCapacity, {
+          F_6: practice(belt.teeth.force, `six teeth in mesh, ${belt.teeth.source}`),
+          k_w: widthFactor(call, belt.teeth, 'k_w.teeth'),
+          k_z: course.meshFactor,
+        });
+  const required: Required = requiredBelt(consequence);
+  addCheck(work, {
+    key: `${at}.belt.teeth.life`,
+    section: 'gears',
+    label: `${place} belt, teeth`,
+    mode: 'life',
+    unit: 'N',
+    demandLabel: 'Effective tension at the peak, shocks included',
+    capacityLabel: 'Effective tension that its teeth may pass on for long',
+    demand: loads.shocked,
+    capacity,
+    required: required.factor,
+    requiredFrom: required.from,
+    missing: typeof course === 'string' ? course : few ? fewTeeth : null,
+    caveat: caveatFor(belt.teeth),
+    torque: { at: peakTorque, power: 1 },
+  });
+}
+
+function caveatFor({ basis }: BeltGeometry['belt']['teeth']): string | null {
+  if (basis === 'sourced') return null;
+  return 'From a table of one make or from memory: hold it against the data sheet of the belt that is bought.';
+}
+
+function cordsCheck(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads): void {
+  const { work, at, place, stage } = call;
+  const { cords } = g.belt;
+  const { consequence, peakTorque } = work.design.duty;
+  const F_v = stage.tension;
+  const F_czul = work.sheet.work('gears', at, beltCordCapacity, {
+    F_0: practice(cords.force, `cords, ${cords.source}`),
+    k_w: widthFactor(call, cords, 'k_w.cords'),
+  });
+  const capacity =
+    F_v === null ? null : work.sheet.work('gears', at, beltCordRoom, { F_czul, F_f: loads.centrifugal, F_v });
+  const required = requiredBelt(consequence);
+  const also = 'Endless belt; one that is joined or clamped carries about half.';
+  const basis = caveatFor(cords);
+  addCheck(work, {
+    key: `${at}.belt.cords.life`,
+    section: 'gears',
+    label: `${place} belt, cords`,
+    mode: 'life',
+    unit: 'N',
+    demandLabel: 'Effective tension at the peak, shocks included',
+    capacityLabel: 'Effective tension that its cords leave room for',
+    demand: loads.shocked,
+    capacity,
+    required: required.factor,
+    requiredFrom: required.from,
+    missing: F_v === null ? 'Enter the tension of the belt at rest.' : null,
+    caveat: basis === null ? also : `${basis} ${also}`,
+    torque: { at: peakTorque, power: 1 },
+  });
+}
+
+function tensionCheck(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads): void {
+  const { work, at, place, stage } = call;
+  const required = requiredOne('The slack strand keeps a tenth of the effective tension (common practice)');
+  addCheck(work, {
+    key: `${at}.belt.tension`,
+    section: 'gears',
+    label: `${place} belt, tension at rest`,
+    mode: 'slip',
+    unit: 'N',
+    demandLabel: 'Tension that keeps the slack strand taut at the peak',
+    capacityLabel: 'Tension at rest',
+    demand: loads.leastTension,
+    capacity: stage.tension,
+    required: required.factor,
+    requiredFrom: required.from,
+    missing: 'Enter the tension of the belt at rest.',
+    caveat:
+      g.belt.strain.value > 0.003
+        ? null
+        : 'A belt with glass cords loses some of its tension in the first hours; set it again.',
+    torque: { at: work.design.duty.peakTorque, power: 1 },
+  });
+}
+
+function pulleyCheck(
+  call: StageCall<BeltSI>,
+  g: BeltGeometry,
+  loads: BeltLoads,
+  pulley: Pulley,
+  surroundings: Traced | string,
+): void {
+  const { work, at, place, stage } = call;
+  const { sheet } = work;
+  const { consequence, peakTorque } = work.design.duty;
+  const { course } = g;
+  const own = `${at}.${pulley}`;
+  const m = gearMaterial(work.book, { material: stage[pulley].material, build: 'flat' });
+  const base = m.kind === 'metal' ? m.property('yield') : m.tensile;
+  const kept = retentionAt(work, own, m, surroundings, 'f_T.root');
+  const few = typeof course !== 'string' && course.meshFactor.value <= 0;
+  const known = typeof course !== 'string' && !few;
+  const demand = known
+    ? sheet.work('gears', own, pulleyToothShear, {
+        F_uK: loads.shocked,
+        z_6: cited(countedTeeth, 'teeth that share the load at most'),
+        k_z: course.meshFactor,
+        b: stage.width,
+        c_z: cited(pulleyTooth, 'share of the pitch that a tooth keeps'),
+        p_b: g.pitch,
+      })
+    : null;
+  const capacity =
+    base === undefined || typeof kept === 'string'
+      ? null
+      : sheet.work('gears', own, pulleyShearStrength, {
+          c_tau: cited(pulleyShear, 'shear over tension'),
+          R_m: catalogued(base),
+          f_T: kept.factor,
+        });
+  const required = requiredRootStatic(m.kind, m.across, consequence);
+  const missing =
+    typeof course === 'string'
+      ? course
+      : few
+        ? fewTeeth
+        : base === undefined
+          ? lacking(m, 'tensile_xy')
+          : typeof kept === 'string'
+            ? kept
+            : null;
+  addCheck(work, {
+    key: `${own}.teeth.peak`,
+    section: 'gears',
+    label: `${place} ${pulley === 'driver' ? 'driving' : 'driven'} pulley, teeth`,
+    mode: 'peak',
+    unit: 'MPa',
+    demandLabel: 'Shear stress in the foot of its teeth, shocks included',
+    capacityLabel: 'Shear strength at temperature',
+    demand,
+    capacity,
+    required: required.factor,
+    requiredFrom: required.from,
+    missing,
+    caveat:
+      base === undefined || typeof kept === 'string'
+        ? null
+        : caveatOf([base, ...kept.rows], m.kind === 'printed' ? 'Taken as printed flat and solid.' : null),
+    torque: { at: peakTorque, power: 1 },
+    scatter:
+      base === undefined || typeof kept === 'string' || capacity === null
+        ? null
+        : scatterOf(capacity.value, [
+            { value: base.si, low: base.siLow, high: base.siHigh },
+            { value: kept.factor.value, low: kept.low, high: kept.high },
+          ]),
+  });
+}
