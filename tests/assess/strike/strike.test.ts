@@ -1,0 +1,182 @@
+/** The blow at a stop against sums by hand and against its own train worked in time. */
+import { describe, expect, it } from 'vitest';
+import { assess } from '@/lib/assess/assess';
+import type { Design } from '@/lib/design/document';
+import { screwed } from '../case/screwed';
+
+function worked(change: (d: Design) => void = () => undefined) {
+  const document = screwed(change);
+  const { checks, figures, findings } = assess(document);
+  const figure = (key: string) => figures.find((f) => f.key === key);
+  return {
+    document,
+    get: (key: string) => figure(key)?.value ?? Number.NaN,
+    missing: (key: string) => figure(key)?.missing ?? null,
+    label: (key: string) => figure(key)?.label ?? '',
+    check: checks.find((c) => c.key === 'strike.peak'),
+    checks,
+    findings,
+  };
+}
+
+const w = worked();
+const J = w.get('duty.outputInertia') + w.get('output.rotorInertia');
+const E = (J * w.get('strike.speed') ** 2) / 2;
+const push = w.get('drive.forced');
+const k_t = w.get('train.stiffness');
+// 40 N/mm at 80 mm.
+const k_s = 40e3 * 0.08 ** 2;
+
+describe('the speed at the stop', () => {
+  it('is what the drive reaches from stop to stop, or its free speed where that is less', () => {
+    const gained = Math.sqrt((2 * push * (160 * Math.PI)) / 180 / J);
+    expect(w.get('strike.speed')).toBeCloseTo(Math.min(gained, w.get('output.freeSpeed')), 9);
+    expect(w.label('strike.speed')).toMatch(/runaway/);
+  });
+
+  it('says by which of the two it is bounded', () => {
+    const near = worked((d) => {
+      d.output.stopTravel = 1;
+      d.duty.outputSpeed = 1;
+      d.duty.moveTime = 60;
+    });
+    const gained = Math.sqrt((2 * push * Math.PI) / 180 / J);
+    expect(near.get('strike.speed')).toBeCloseTo(gained, 9);
+    expect(near.label('strike.speed')).toMatch(/over the travel between the stops/);
+  });
+
+  it('is the duty’s own where the duty asks for more', () => {
+    const fast = worked((d) => {
+      d.duty.outputSpeed = 7200;
+    });
+    expect(fast.get('strike.speed')).toBeCloseTo((7200 * Math.PI) / 180, 9);
+    expect(fast.label('strike.speed')).toMatch(/the duty’s own/);
+  });
+
+  it('is the free speed with a stop at one end only: the way to it may be long', () => {
+    const one = worked((d) => {
+      d.output.stops = 'one';
+    });
+    expect(one.get('strike.speed')).toBeCloseTo(one.get('output.freeSpeed'), 9);
+  });
+});
+
+describe('the blow', () => {
+  it('carries load, arm and rotor', () => {
+    expect(w.get('strike.energy')).toBeCloseTo(E, 9);
+  });
+
+  // Independent: one mass on a spring pushed on, stepped in time until it comes to rest; the buffer solid after 12 mm.
+  it('is what all that moves does in time on train and buffer, the buffer solid once its travel is used up', () => {
+    const phi_b = 12 / 80;
+    // Give of train and buffer at a torque, and with it the torque at a give.
+    const torque = (phi: number) => {
+      const soft = phi / (1 / k_t + 1 / k_s);
+      return soft < k_s * phi_b ? soft : k_s * phi_b + k_t * (phi - k_s * phi_b * (1 / k_t + 1 / k_s));
+    };
+    let [phi, v] = [0, w.get('strike.speed')];
+    const dt = 1e-6;
+    let most = 0;
+    while (v > 0) {
+      v += ((push - torque(phi)) / J) * dt;
+      phi += v * dt;
+      most = Math.max(most, torque(phi));
+    }
+    expect(w.get('strike.torque') / most).toBeCloseTo(1, 3);
+    expect(w.check?.caveat).toMatch(/gets solid/);
+  });
+
+  it('is softer on a stop that gives without end, and hardest on one that does not give', () => {
+    const bare = worked((d) => {
+      d.output.bufferTravel = 0;
+    });
+    const k = 1 / (1 / k_t + 1 / k_s);
+    expect(bare.get('strike.torque')).toBeCloseTo(push + Math.sqrt(push ** 2 + 2 * k * E), 6);
+    expect(bare.get('strike.trainShare')).toBeCloseTo(k / k_t, 9);
+    expect(bare.check?.caveat).not.toMatch(/gets solid/);
+    expect(w.get('strike.rigidTorque')).toBeCloseTo(push + Math.sqrt(push ** 2 + 2 * k_t * E), 6);
+    expect(w.get('strike.torque')).toBeLessThan(w.get('strike.rigidTorque'));
+    expect(bare.get('strike.torque')).toBeLessThan(w.get('strike.torque'));
+  });
+
+  it('takes parts that are not described as rigid: never a softer blow', () => {
+    const open = worked((d) => {
+      d.train.motorShaft = { kind: 'unnamed' };
+    });
+    expect(open.get('strike.torque')).toBeGreaterThan(w.get('strike.torque') * 0.999999);
+    expect(open.check?.caveat).toMatch(/Taken as rigid for want of data: motor shaft/);
+  });
+});
+
+describe('what the blow is judged by', () => {
+  it('is the element with the least room at one overload, named, with its own factor', () => {
+    const room = w.checks
+      .filter((c) => c.onLadder && c.holdsTo !== null && c.section !== 'rig')
+      .filter((c) => c.mode === 'peak' || c.mode === 'slip')
+      .sort((a, b) => (a.holdsTo ?? 0) / a.required - (b.holdsTo ?? 0) / b.required)[0];
+    expect(w.check?.capacity).toBe(room?.holdsTo);
+    expect(w.check?.required).toBe(room?.required);
+    expect(w.check?.label.toLowerCase()).toContain(room?.label.toLowerCase());
+    expect(w.check?.onLadder).toBe(false);
+  });
+
+  it('would hold with a spring of the travel that it asks for', () => {
+    const mild = (stiffness: number, travel: number) =>
+      worked((d) => {
+        Object.assign(d.drive, { motorCurrentLimit: 1 });
+        Object.assign(d.output, { stopStiffness: stiffness, bufferTravel: travel });
+      });
+    const asked = mild(40, 12);
+    const stroke = asked.get('strike.springTravel');
+    expect(stroke).toBeGreaterThan(asked.get('strike.leastTravel') * 0.9);
+    expect(asked.check?.status).toBe('below');
+    // A spring that reaches the torque allowed over that stroke: force = torque over radius.
+    const allowed = (asked.check?.capacity ?? 0) / (asked.check?.required ?? 1);
+    const again = mild(allowed / 0.08 / stroke / 1000, stroke * 1000 * 1.0001);
+    expect(again.get('strike.torque') / allowed).toBeCloseTo(1, 3);
+    expect((again.check?.factor ?? 0) / (again.check?.required ?? 0)).toBeCloseTo(1, 3);
+  });
+
+  it('says that no buffer helps where the drive alone goes past what is allowed', () => {
+    expect(w.missing('strike.springTravel')).toMatch(/no buffer keeps the blow within that/);
+  });
+});
+
+describe('what is not entered', () => {
+  it.each([
+    [
+      'the stiffness of the stop',
+      (d: Design) => Object.assign(d.output, { stopStiffness: null }),
+      /stiffness and radius/,
+    ],
+    [
+      'the radius of the stop',
+      (d: Design) => Object.assign(d.output, { stopRadius: null }),
+      /stiffness and radius/,
+    ],
+    [
+      'the travel of the buffer',
+      (d: Design) => Object.assign(d.output, { bufferTravel: null }),
+      /travel of its buffer/,
+    ],
+    ['the rotor’s inertia', (d: Design) => Object.assign(d.motor, { rotorInertia: null }), /rotor’s inertia/],
+    ['stops', (d: Design) => Object.assign(d.output, { stops: 'none' }), /There are no stops/],
+  ] as const)('leaves the strike not assessed: %s', (_, change, words) => {
+    const open = worked((d) => void change(d));
+    expect(open.check?.status).toBe('not assessed');
+    expect(open.check?.missing).toMatch(words);
+  });
+
+  it('still says how hard a stop without give would be struck', () => {
+    const open = worked((d) => Object.assign(d.output, { stopStiffness: null }));
+    expect(open.get('strike.rigidTorque')).toBeCloseTo(w.get('strike.rigidTorque'), 9);
+  });
+
+  it('is not asked of an output that goes round without stops', () => {
+    const round = worked((d) => {
+      d.output.stops = 'none';
+      d.duty.travel = 360;
+    });
+    expect(round.check).toBeUndefined();
+  });
+});
