@@ -29,6 +29,7 @@ import { geometry } from './gears/geometry';
 import geometryCases from './gears/geometry.json';
 import { internalAndPlanetary } from './gears/internal';
 import internalCases from './gears/internal.json';
+import { isoFlank, isoGeometry, isoStiffness } from './gears/iso-example';
 import { forcesAndPlastics } from './gears/plastics';
 import plasticCases from './gears/plastics.json';
 import { strength } from './gears/strength';
@@ -56,13 +57,13 @@ const shelf = (topic: string, file: unknown, works: Works, unworked: Shelf['unwo
 const heldTo = 'a table, which tests/catalog/gears.test.ts holds the catalogue to';
 
 export const shelves: readonly Shelf[] = [
-  shelf('gear geometry', geometryCases, { ...geometry, ...examples.geometryExamples }),
+  shelf('gear geometry', geometryCases, { ...geometry, ...examples.geometryExamples, ...isoGeometry }),
   shelf('internal and planetary gears', internalCases, internalAndPlanetary),
   shelf('worms', wormCases, { ...worm, ...examples.wormExamples }),
   shelf('belts', beltCases, examples.beltExamples),
-  shelf('tooth strength', strengthCases, { ...strength, ...examples.strengthExamples }),
+  shelf('tooth strength', strengthCases, { ...strength, ...examples.strengthExamples, ...isoFlank }),
   shelf('forces, losses, plastic teeth', plasticCases, { ...forcesAndPlastics, ...examples.forceExamples }),
-  shelf('backlash', backlashCases, backlash),
+  shelf('backlash and stiffness', backlashCases, { ...backlash, ...isoStiffness }),
   shelf(
     'gear tables',
     tableCases,

@@ -18,7 +18,14 @@ const mean = (list: readonly number[]) => list.reduce((a, b) => a + b, 0) / list
 const at = (list: readonly number[], k: number) => list[k] ?? Number.NaN;
 
 export const fasteners: Works = {
-  'SCR-01': () => ({ As: screwThreads.rows.map((row) => stressArea(row.d * 1e-3, row.P * 1e-3)) }),
+  'SCR-01': () => {
+    const areas = (rows: typeof screwThreads.rows) =>
+      rows.map((row) => stressArea(row.d * 1e-3, row.P * 1e-3));
+    return {
+      As_small: areas(screwThreads.rows.filter((row) => row.d < 3)),
+      As: areas(screwThreads.rows.filter((row) => row.d >= 3)),
+    };
+  },
   'SCR-02': () => {
     const areas = screwThreads.rows.filter((row) => row.d >= 3).map((row) => row.area * 1e-6);
     const forces = (S_p: number) => areas.map((A_s) => preload.proofForce.of({ S_p, A_s }));
