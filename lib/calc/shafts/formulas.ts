@@ -49,6 +49,8 @@ export const shaftsFormulas: readonly AnyFormula[] = [
   endurance.lifeExponent,
   endurance.cyclesToFailure,
   endurance.finiteLifeStrength,
+  endurance.sizeExponent,
+  endurance.sizedStrength,
   notch.shoulderHeight,
   notch.notchRadius,
   notch.shoulderBendingBlunt,

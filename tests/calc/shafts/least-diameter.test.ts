@@ -11,16 +11,16 @@ const { kilopoundPerSquareInch: kpsi, millimetre } = endurance.fitUnits;
 
 it('keeps just the factor it was asked for with the size factor of the diameter found (seed 7)', () => {
   fc.assert(
-    fc.property(range(0.05, 80), range(0.05, 80), range(1, 3), (M, T, n) => {
+    fc.property(range(0.05, 80), range(0.05, 80), range(1, 3), range(0, 1), (M, T, n, e_k) => {
       const k = { K_f: 1.7, K_fs: 1.4 };
-      const s = { S_e1: 2.1e8, S_ut: 7e8, S_y: 4.4e8 };
+      const s = { S_f1: 2.1e8, e_k, S_ut: 7e8, S_y: 4.4e8 };
       const loads = { M_a: M, T_a: T / 2, M_m: M / 5, T_m: T / 2 };
       for (const [least, line] of [
         [leastDiameterGoodman, criteria.goodmanFactor],
         [leastDiameterElliptic, criteria.ellipticFactor],
       ] as const) {
         const d = least.of({ n, ...k, ...s, ...loads, d_1: millimetre });
-        const S_e = s.S_e1 * endurance.sizeFactor.of({ d, d_1: millimetre });
+        const S_e = s.S_f1 * endurance.sizeFactor.of({ d, d_1: millimetre }) ** e_k;
         const sigma_a = criteria.notchedStress.of({ ...k, M_b: loads.M_a, T: loads.T_a, d });
         const sigma_m = criteria.notchedStress.of({ ...k, M_b: loads.M_m, T: loads.T_m, d });
         expect(line.of({ ...s, S_e, sigma_a, sigma_m }) / n).toBeCloseTo(1, 9);
@@ -50,6 +50,28 @@ it('lasts as long as its own finite-life line says, held at a thousand cycles an
   expect(at(1e3) / (f_k * S_ut)).toBeCloseTo(1, 9);
   expect(at(1)).toBe(at(1e3));
   expect(endurance.cyclesToFailure.of({ sigma_rev: at(5e4), a_N, b_N }) / 5e4).toBeCloseTo(1, 9);
+});
+
+it('keeps as much of the size factor for a number of cycles as the line through the sized endurance limit (seed 9)', () => {
+  fc.assert(
+    fc.property(range(0.75, 1.11), range(2, 8), (k_b, digits) => {
+      const [S_ut, S_e1, N] = [100 * kpsi, 35 * kpsi, 10 ** digits];
+      const f_k = endurance.strengthKept.of({ S_ut, S_1: kpsi });
+      const ends = { N, N_low: 1e3, N_high: 1e6 };
+      const through = (S_e: number) => {
+        const a_N = endurance.lifeIntercept.of({ f_k, S_ut, S_e });
+        const b_N = endurance.lifeExponent.of({ f_k, S_ut, S_e });
+        return endurance.finiteLifeStrength.of({ a_N, b_N, ...ends });
+      };
+      const own = endurance.sizedStrength.of({
+        S_f1: through(S_e1),
+        k_b,
+        e_k: endurance.sizeExponent.of(ends),
+      });
+      expect(own / through(k_b * S_e1)).toBeCloseTo(1, 9);
+    }),
+    { seed: 9 },
+  );
 });
 
 it('stretches under moment and thrust as both stresses added', () => {

@@ -9,29 +9,30 @@ import {
   supportA,
   supportB,
 } from '@/lib/calc/shafts/beam/stations';
-import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
-import type { Desk, Plane, PlaneLoad } from './forces';
+import type { Engine } from './engine';
+import type { Plane, PlaneLoad } from './forces';
 
-export interface Supports {
-  readonly A: Traced;
-  readonly B: Traced;
+export interface Supports<V> {
+  readonly A: V;
+  readonly B: V;
 }
 
-export interface PlaneStation {
+export interface PlaneStation<V> {
   readonly name: string;
-  readonly x: Traced;
+  readonly x: V;
   /** Bending moment just left and just right of it, N m; they differ where a couple acts. */
-  readonly left: Traced;
-  readonly right: Traced;
-  /** Deflection and slope; null where the shaft’s stiffness is not known. */
-  readonly bent: { readonly y: Traced; readonly theta: Traced } | null;
+  readonly left: V;
+  readonly right: V;
+  /** Deflection and slope; null where the stiffness is not known, the deflection of a support too. */
+  readonly y: V | null;
+  readonly theta: V | null;
 }
 
 /** Modulus (Pa) and second moment of area (m⁴) of the shaft. */
-export interface Stiff {
-  readonly E: Traced;
-  readonly I: Traced;
+export interface Stiff<V> {
+  readonly E: V;
+  readonly I: V;
 }
 
 const noCouple = practice(0, 'no couple acts here');
@@ -39,82 +40,100 @@ const noForce = practice(0, 'before the first force');
 const noMoment = practice(0, 'before the first moment');
 const level = practice(0, 'where the line starts; it is brought level at the supports');
 
-export function supportForces(
-  { sheet, at, tail }: Desk,
-  plane: Plane,
-  loads: readonly PlaneLoad[],
-  supports: Supports,
-  prefix: string,
-): Supports {
-  let M_A = noMoment;
-  let F_sum = noForce;
-  const as = (symbol: string, name = '') => `${prefix}${symbol}.${plane}${name}${tail}`;
-  for (const { name, x, force: F, couple } of loads) {
-    const moment = { M_before: M_A, F, a: x, x_A: supports.A, M_0: couple ?? noCouple };
-    M_A = sheet.work('shafts', at, loadMoment, moment, as('M_A', `.${name}`));
-    F_sum = sheet.work('shafts', at, loadSum, { F_before: F_sum, F }, as('F_sum', `.${name}`));
+/** Forces of the supports of a plane; `whose` tells the body on a pin from the pin. */
+export function supportForces<V>(
+  engine: Engine<V>,
+  plane: string,
+  loads: readonly PlaneLoad<V>[],
+  supports: Supports<V>,
+): Supports<V> {
+  let M_A = engine.read(noMoment);
+  let F_sum = engine.read(noForce);
+  for (const { name, x: a, force: F, couple } of loads) {
+    const M_0 = couple ?? engine.read(noCouple);
+    const step = `${plane}.${name}`;
+    M_A = engine.work(loadMoment, { M_before: M_A, F, a, x_A: supports.A, M_0 }, 'M_A', step);
+    F_sum = engine.work(loadSum, { F_before: F_sum, F }, 'F_sum', step);
   }
-  const B = sheet.work('shafts', at, supportB, { M_A, x_A: supports.A, x_B: supports.B }, as('R_B'));
-  return { A: sheet.work('shafts', at, supportA, { F_sum, R_B: B }, as('R_A')), B };
+  const B = engine.work(supportB, { M_A, x_A: supports.A, x_B: supports.B }, 'R_B', plane);
+  return { A: engine.work(supportA, { F_sum, R_B: B }, 'R_A', plane), B };
+}
+
+interface Walked<V> {
+  readonly name: string;
+  readonly x: V;
+  readonly left: V;
+  readonly right: V;
+  readonly w: V;
+  readonly theta_w: V;
 }
 
 /** The stations of one plane from left to right. */
-export function stationsOf(
-  { sheet, at, tail }: Desk,
+export function stationsOf<V>(
+  engine: Engine<V>,
   plane: Plane,
-  loads: readonly PlaneLoad[],
-  supports: Supports,
-  forces: Supports,
-  stiff: Stiff | null,
-): readonly PlaneStation[] {
-  const acting: PlaneLoad[] = [
+  loads: readonly PlaneLoad<V>[],
+  supports: Supports<V>,
+  forces: Supports<V>,
+  stiff: Stiff<V> | null,
+): readonly PlaneStation<V>[] {
+  const acting: PlaneLoad<V>[] = [
     { name: 'A', x: supports.A, force: forces.A, couple: null },
     { name: 'B', x: supports.B, force: forces.B, couple: null },
     ...loads,
-  ].sort((a, b) => a.x.value - b.x.value);
-  const walked = walk(acting);
-  const w_A = walked.find(({ name }) => name === 'A')?.bow ?? level;
-  const w_B = walked.find(({ name }) => name === 'B')?.bow ?? level;
+  ].sort((a, b) => engine.size(a.x) - engine.size(b.x));
+  const walked = walk(engine, plane, acting, stiff);
+  const start = engine.read(level);
+  const w_A = walked.find(({ name }) => name === 'A')?.w ?? start;
+  const w_B = walked.find(({ name }) => name === 'B')?.w ?? start;
   const ends = { w_A, w_B, x_A: supports.A, x_B: supports.B };
-  return walked.map(({ name, x, left, right, bow: w, lean: theta_w }) => ({
-    name,
-    x,
-    left,
-    right,
-    bent:
-      stiff === null
-        ? null
-        : {
-            y: sheet.work('shafts', at, deflection, { ...ends, w, x }, as('y', name)),
-            theta: sheet.work('shafts', at, slope, { ...ends, theta_w }, as('theta', name)),
-          },
-  }));
+  return walked.map(({ name, x, left, right, w, theta_w }) => {
+    const step = `${plane}.${name}`;
+    const held = name === 'A' || name === 'B';
+    return {
+      name,
+      x,
+      left,
+      right,
+      y: stiff === null || held ? null : engine.work(deflection, { ...ends, w, x }, 'y', step),
+      theta: stiff === null ? null : engine.work(slope, { ...ends, theta_w }, 'theta', step),
+    };
+  });
+}
 
-  function as(symbol: string, name: string): string {
-    return `${symbol}.${plane}.${name}${tail}`;
-  }
-
-  function walk(list: readonly PlaneLoad[]) {
-    let [V, M, bow, lean] = [noForce, noMoment, level, level];
-    let x_before = list[0]?.x ?? level;
-    return list.map(({ name, x, force: F, couple }, i) => {
-      const here = { x, x_before, V, M_before: M };
-      if (stiff !== null && i > 0) {
-        const before = { ...here, ...stiff, theta_before: lean };
-        bow = sheet.work('shafts', at, nextBow, { ...before, w_before: bow }, as('w', name));
-        lean = sheet.work('shafts', at, nextSlope, before, as('theta_w', name));
+function walk<V>(
+  engine: Engine<V>,
+  plane: Plane,
+  acting: readonly PlaneLoad<V>[],
+  stiff: Stiff<V> | null,
+): readonly Walked<V>[] {
+  const M_none = engine.read(noCouple);
+  let V = engine.read(noForce);
+  let M_before = engine.read(noMoment);
+  let w = engine.read(level);
+  let theta_w = w;
+  let x_before: V | null = null;
+  return acting.map(({ name, x, force: F, couple }, i) => {
+    const step = `${plane}.${name}`;
+    const last = x_before;
+    let left = M_before;
+    if (last !== null) {
+      if (stiff !== null) {
+        const { E, I } = stiff;
+        const bent = { theta_before: theta_w, M_before, V, x, x_before: last, E, I };
+        w = engine.work(nextBow, { ...bent, w_before: w }, 'w', step);
+        theta_w = engine.work(nextSlope, bent, 'theta_w', step);
       }
-      const left =
-        i === 0
-          ? noMoment
-          : sheet.work('shafts', at, nextMoment, { ...here, M_0: noCouple }, as('M_x', name));
-      M =
-        couple === null
-          ? left
-          : sheet.work('shafts', at, nextMoment, { ...here, M_0: couple }, as('M_x.right', name));
-      V = sheet.work('shafts', at, loadSum, { F_before: V, F }, as('V', name));
-      x_before = x;
-      return { name, x, left, right: M, bow, lean };
-    });
-  }
+      left = engine.work(nextMoment, { M_before, V, x, x_before: last, M_0: M_none }, 'M_x', step);
+    }
+    const right =
+      couple === null
+        ? left
+        : engine.work(nextMoment, { M_before, V, x, x_before: last ?? x, M_0: couple }, 'M_x.right', step);
+    M_before = right;
+    // Beyond the last station nothing is left of the shear.
+    if (i < acting.length - 1) V = engine.work(loadSum, { F_before: V, F }, 'V', step);
+    x_before = x;
+    return { name, x, left, right, w, theta_w };
+  });
 }

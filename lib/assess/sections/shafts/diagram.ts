@@ -1,4 +1,5 @@
 // Bending moment and torque drawn along a shaft.
+import type { Traced } from '@/lib/quantity/traced';
 import type { CurvePoint } from '../../assessment';
 import type { Work } from '../../work';
 import { isTwisted, type Layout } from './layout';
@@ -8,7 +9,7 @@ import type { Solution, Station } from './solve';
 /** Points between two stations: each plane runs straight, both together do not. */
 const parts = 6;
 
-export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution): void {
+export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution<Traced>): void {
   const points = momentPoints(stations);
   const torque = torquePoints(line, layout, stations);
   work.curves.push({
@@ -23,7 +24,11 @@ export function diagram(work: Work, line: Line, layout: Layout, { stations }: So
       { label: 'Bending', points },
       ...(torque.length === 0 ? [] : [{ label: 'Torque', points: torque }]),
     ],
-    marks: stations.map(({ name, x, moment }) => ({ label: markWords[name] ?? name, x, y: moment.value })),
+    marks: stations.map(({ name, x, moment }) => ({
+      label: markWords[name] ?? name,
+      x: x.value,
+      y: moment.value,
+    })),
   });
 }
 
@@ -36,30 +41,37 @@ const markWords: Readonly<Record<string, string>> = {
   bearingB: 'Bearing B',
 };
 
-function momentPoints(stations: readonly Station[]): readonly CurvePoint[] {
+function momentPoints(stations: readonly Station<Traced>[]): readonly CurvePoint[] {
   return stations.flatMap((here, i) => {
     const next = stations[i + 1];
-    if (next === undefined || next.x === here.x) return [];
+    if (next === undefined || next.x.value === here.x.value) return [];
     return Array.from({ length: parts + 1 }, (_, k) => {
       const share = k / parts;
       const along = (plane: 'y' | 'z') =>
         here[plane].right.value + (next[plane].left.value - here[plane].right.value) * share;
-      return { x: here.x + (next.x - here.x) * share, y: Math.hypot(along('y'), along('z')) };
+      return {
+        x: here.x.value + (next.x.value - here.x.value) * share,
+        y: Math.hypot(along('y'), along('z')),
+      };
     });
   });
 }
 
 /** Steps up where the torque enters and down where it leaves. */
-function torquePoints(line: Line, layout: Layout, stations: readonly Station[]): readonly CurvePoint[] {
-  const inside = stations.filter(({ x }) => isTwisted(layout, x));
+function torquePoints(
+  line: Line,
+  layout: Layout,
+  stations: readonly Station<Traced>[],
+): readonly CurvePoint[] {
+  const inside = stations.map(({ x }) => x.value).filter((x) => isTwisted(layout, x));
   const [first] = inside;
   const last = inside.at(-1);
-  if (first === undefined || last === undefined || first.x === last.x) return [];
+  if (first === undefined || last === undefined || first === last) return [];
   const T = line.torque.value;
   return [
-    { x: first.x, y: 0 },
-    { x: first.x, y: T },
-    { x: last.x, y: T },
-    { x: last.x, y: 0 },
+    { x: first, y: 0 },
+    { x: first, y: T },
+    { x: last, y: T },
+    { x: last, y: 0 },
   ];
 }

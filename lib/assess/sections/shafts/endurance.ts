@@ -7,6 +7,8 @@ import {
   lifeExponent,
   lifeIntercept,
   scatterFactor,
+  sizedStrength,
+  sizeExponent,
   sizeFactor,
   strengthKept,
   stressCycles,
@@ -31,16 +33,18 @@ export const unit = {
 } as const;
 const bending = practice(1, 'bending, with torsion in the equivalent stress');
 const warmth = practice(1, 'room temperature: metals lose little up to 80 °C');
-const anySize = practice(1, 'size factor left open: it belongs to the diameter that is sought');
+const anySize = practice(1, 'size factor left open until the diameter is known');
+const full = practice(1, 'at the endurance limit the size factor counts in full');
 const scatter = practice(reliable, `99 shafts of 100 last, ${reliabilityFactors.source}`);
 const from = cited(finiteLife.from, 'cycles from which the line of finite life runs');
 const to = cited(finiteLife.to, 'cycles to which it runs');
 
 export interface Endurance {
   readonly S_ut: Traced;
-  /** Endurance with a size factor of 1, for the diameter that is sought. */
-  readonly S_e1: Traced;
-  /** Swing that the shaft lasts for its cycles; null without a diameter. */
+  /** Swing that a shaft lasts for its cycles with a size factor of 1, and how much of that factor counts in it. */
+  readonly S_f1: Traced;
+  readonly e_k: Traced;
+  /** The same at the shaft’s own diameter; null without one. */
   readonly S_f: Traced | null;
   /** Material values behind it, for range and caveat. */
   readonly values: readonly BookValue[];
@@ -77,17 +81,17 @@ export function enduranceOf(
   const k_e = sheet.work('shafts', at, scatterFactor, { z_a: scatter });
   const limit = { k_a, k_c: bending, k_d: warmth, k_e, S_e0 };
   const S_e1 = sheet.work('shafts', at, enduranceLimit, { ...limit, k_b: anySize }, 'S_e1');
-  const shared = { S_ut, S_e1, values: [tensile, source], lifeKnown: moves !== null };
+  // What is not steel keeps falling with cycles; the table’s value for the longest life stands for all.
+  const { S_f1, e_k } =
+    m.isSteel && moves !== null ? finite(work, line, S_ut, S_e1, moves) : { S_f1: S_e1, e_k: full };
+  const shared = { S_ut, S_f1, e_k, values: [tensile, source], lifeKnown: moves !== null };
   if (shaft.diameter === null) return { ...shared, S_f: null };
   const k_b = sheet.work('shafts', at, sizeFactor, { d: shaft.diameter, d_1: unit.millimetre });
-  const S_e = sheet.work('shafts', at, enduranceLimit, { ...limit, k_b });
-  // What is not steel keeps falling with cycles; the table’s value for the longest life stands for all.
-  if (!m.isSteel || moves === null) return { ...shared, S_f: S_e };
-  return { ...shared, S_f: finite(work, line, S_ut, S_e, moves) };
+  return { ...shared, S_f: sheet.work('shafts', at, sizedStrength, { S_f1, k_b, e_k }) };
 }
 
 /** Few cycles leave more: the line of finite life between a thousand and a million. */
-function finite(work: Work, line: Line, S_ut: Traced, S_e: Traced, moves: Traced): Traced {
+function finite(work: Work, line: Line, S_ut: Traced, S_e: Traced, moves: Traced) {
   const { sheet } = work;
   const { at } = line;
   const N = sheet.work('shafts', at, stressCycles, {
@@ -99,5 +103,9 @@ function finite(work: Work, line: Line, S_ut: Traced, S_e: Traced, moves: Traced
   const through = { f_k, S_ut, S_e };
   const a_N = sheet.work('shafts', at, lifeIntercept, through);
   const b_N = sheet.work('shafts', at, lifeExponent, through);
-  return sheet.work('shafts', at, finiteLifeStrength, { a_N, b_N, N, N_low: from, N_high: to });
+  const ends = { N, N_low: from, N_high: to };
+  return {
+    S_f1: sheet.work('shafts', at, finiteLifeStrength, { a_N, b_N, ...ends }, 'S_f1'),
+    e_k: sheet.work('shafts', at, sizeExponent, ends),
+  };
 }

@@ -7,110 +7,83 @@ import {
   forceInPlaneZ,
   resultantForce,
 } from '@/lib/calc/shafts/beam/planes';
-import type { Traced } from '@/lib/quantity/traced';
-import { practice, type Sheet } from '../../sheet';
+import { practice } from '../../sheet';
+import type { Engine } from './engine';
 import type { Arm, Layout, Load, Mesh } from './layout';
-import type { Sign, Signs } from './signs';
-import { traced } from './signs';
+import { type Sign, type Signs, traced } from './signs';
 
 export type Plane = 'y' | 'z';
-export const planes: readonly Plane[] = ['y', 'z'];
 
 /** A load of one plane at its place. */
-export interface PlaneLoad {
+export interface PlaneLoad<V> {
   readonly name: string;
-  readonly x: Traced;
-  readonly force: Traced;
+  readonly x: V;
+  readonly force: V;
   /** Null where no couple acts. */
-  readonly couple: Traced | null;
+  readonly couple: V | null;
 }
 
-export type PlaneLoads = Readonly<Record<Plane, readonly PlaneLoad[]>>;
+export type PlaneLoads<V> = Readonly<Record<Plane, readonly PlaneLoad<V>[]>>;
 
-interface Both {
-  readonly y: { readonly force: Traced; readonly couple: Traced | null };
-  readonly z: { readonly force: Traced; readonly couple: Traced | null };
-}
+type Both<V> = Readonly<Record<Plane, { readonly force: V; readonly couple: V | null }>>;
 
-/** Where steps of one case are kept: `tail` tells the cases of one shaft apart. */
-export interface Desk {
-  readonly sheet: Sheet;
-  readonly at: string;
-  readonly tail: string;
-}
-
-export function planeLoads(desk: Desk, layout: Layout, signs: Signs): PlaneLoads {
-  const y: PlaneLoad[] = [];
-  const z: PlaneLoad[] = [];
-  let mesh: Both | null = null;
+export function planeLoads<V>(engine: Engine<V>, layout: Layout, signs: Signs): PlaneLoads<V> {
+  const y: PlaneLoad<V>[] = [];
+  const z: PlaneLoad<V>[] = [];
+  let before: Both<V> | null = null;
   for (const load of layout.loads) {
-    const { push, key: name, x } = load;
-    const found: Both =
-      push.kind === 'mesh' ? ofMesh(desk, load, push, signs) : ofArm(desk, name, push, mesh, signs.arm);
-    mesh = found;
-    y.push({ name, x, ...found.y });
-    z.push({ name, x, ...found.z });
+    const { push, key: name } = load;
+    const x = engine.read(load.x);
+    const found: Both<V> =
+      push.kind === 'mesh' ? ofMesh(engine, load, push, signs) : ofArm(engine, name, push, before, signs.arm);
+    before = found;
+    y.push({ name, x, force: found.y.force, couple: found.y.couple });
+    z.push({ name, x, force: found.z.force, couple: found.z.couple });
   }
   return { y, z };
 }
 
-function ofMesh({ sheet, at, tail }: Desk, load: Load, push: Mesh, signs: Signs): Both {
-  const { forces, direction: phi_a, towards, turn } = push;
-  const s_t: Sign | 0 = turn === 0 ? 0 : sign(signs.torque * turn * forces.side);
+function ofMesh<V>(engine: Engine<V>, { key }: Load, push: Mesh, signs: Signs): Both<V> {
+  const { forces, direction, towards, turn } = push;
+  const phi_a = engine.read(direction);
   const sideways = {
-    F_r: forces.radial,
-    F_t: forces.tangential,
+    F_r: engine.read(forces.radial),
+    F_t: engine.read(forces.tangential),
     phi_a,
-    s_m: traced(towards),
-    s_t: traced(s_t),
+    s_m: engine.read(traced(towards)),
+    s_t: engine.read(traced(turn === 0 ? 0 : sign(signs.torque * turn * forces.side))),
   };
-  const as = (symbol: string) => `${symbol}.${load.key}${tail}`;
-  const couple = (formula: typeof axialCoupleY, symbol: string) =>
-    forces.axial.value === 0
-      ? null
-      : sheet.work(
-          'shafts',
-          at,
-          formula,
-          {
-            F_a: forces.axial,
-            d: forces.diameter,
-            phi_a,
-            s_a: traced(sign(towards * forces.side * signs[load.key])),
-          },
-          as(symbol),
-        );
+  const force = {
+    y: engine.work(forceInPlaneY, sideways, 'F_y', key),
+    z: engine.work(forceInPlaneZ, sideways, 'F_z', key),
+  };
+  if (forces.axial.value === 0)
+    return { y: { force: force.y, couple: null }, z: { force: force.z, couple: null } };
+  const along = {
+    F_a: engine.read(forces.axial),
+    d: engine.read(forces.diameter),
+    phi_a,
+    s_a: engine.read(traced(sign(towards * forces.side * signs[key]))),
+  };
   return {
-    y: {
-      force: sheet.work('shafts', at, forceInPlaneY, sideways, as('F_y')),
-      couple: couple(axialCoupleY, 'M_0y'),
-    },
-    z: {
-      force: sheet.work('shafts', at, forceInPlaneZ, sideways, as('F_z')),
-      couple: couple(axialCoupleZ, 'M_0z'),
-    },
+    y: { force: force.y, couple: engine.work(axialCoupleY, along, 'M_0y', key) },
+    z: { force: force.z, couple: engine.work(axialCoupleZ, along, 'M_0z', key) },
   };
 }
 
 const across = practice(0, 'the arm alone loads the shaft: its force is laid in plane z');
 
 /** The arm swings: its force is laid in one line with that of the mesh, with it or against it. */
-function ofArm({ sheet, at, tail }: Desk, key: string, { force }: Arm, mesh: Both | null, s_f: Sign): Both {
-  const as = (symbol: string) => `${symbol}.${key}${tail}`;
+function ofArm<V>(engine: Engine<V>, key: string, { force }: Arm, mesh: Both<V> | null, s_f: Sign): Both<V> {
+  const F_arm = engine.read(force);
   const F_rad =
     mesh === null
       ? null
-      : sheet.work(
-          'shafts',
-          at,
-          resultantForce,
-          { F_y: mesh.y.force, F_z: mesh.z.force },
-          `F_rad.driven${tail}`,
-        );
-  if (mesh === null || F_rad === null || F_rad.value === 0)
-    return { y: { force: across, couple: null }, z: { force, couple: null } };
-  const part = (F_plane: Traced, symbol: string) =>
-    sheet.work('shafts', at, forceInLine, { s_f: traced(s_f), F_arm: force, F_plane, F_rad }, as(symbol));
+      : engine.work(resultantForce, { F_y: mesh.y.force, F_z: mesh.z.force }, 'F_rad', 'driven');
+  if (mesh === null || F_rad === null || engine.size(F_rad) === 0)
+    return { y: { force: engine.read(across), couple: null }, z: { force: F_arm, couple: null } };
+  const shared = { s_f: engine.read(traced(s_f)), F_arm, F_rad };
+  const part = (F_plane: V, symbol: string) => engine.work(forceInLine, { ...shared, F_plane }, symbol, key);
   return {
     y: { force: part(mesh.y.force, 'F_y'), couple: null },
     z: { force: part(mesh.z.force, 'F_z'), couple: null },

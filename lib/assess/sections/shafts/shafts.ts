@@ -11,9 +11,10 @@ import type { Stiff } from './beam';
 import { diagram } from './diagram';
 import { layoutOf } from './layout';
 import { type Line, linesOf, type NamedShaft } from './line';
+import { stressMeasure } from './loaded';
 import { missingDiameter, missingMaterial, shaftMaterial } from './material';
-import { Solver } from './solve';
-import { missingStrength, strengthChecks, stressMeasure } from './strength';
+import { Solver } from './solver';
+import { missingStrength, strengthChecks } from './strength';
 import { travelChecks } from './travel';
 import { whirlCheck } from './whirl';
 
@@ -41,8 +42,8 @@ function workLine(work: Work, { moves }: DutyWork, line: Line): ShaftReactions {
   }
   const stiff = stiffOf(work, at, shaft);
   const solver = new Solver(work, at, layout, typeof stiff === 'string' ? null : stiff);
-  const radialA = solver.worst((s) => s.radialA.value).radialA;
-  const radialB = solver.worst((s) => s.radialB.value).radialB;
+  const radialA = solver.worst((s) => s.radialA).radialA;
+  const radialB = solver.worst((s) => s.radialB).radialB;
   const bent = solver.worst(stressMeasure(line, layout));
   const greatest = bent.stations.reduce<Traced | null>(
     (most, { moment }) => (most === null || moment.value > most.value ? moment : most),
@@ -56,7 +57,7 @@ function workLine(work: Work, { moves }: DutyWork, line: Line): ShaftReactions {
   return { ...shared, radialA, radialB };
 }
 
-function stiffOf(work: Work, at: string, shaft: NamedShaft): Stiff | string {
+function stiffOf(work: Work, at: string, shaft: NamedShaft): Stiff<Traced> | string {
   const material = shaftMaterial(work, shaft);
   if (material === null) return missingMaterial;
   if (shaft.diameter === null) return missingDiameter;

@@ -6,7 +6,8 @@ import { practice } from '../../sheet';
 import { addCheck, type StageLoads, type Work } from '../../work';
 import type { Layout, Load } from './layout';
 import type { Line, NamedShaft } from './line';
-import type { Solution, Solver, Station } from './solve';
+import type { Solution, Station } from './solve';
+import type { Solver } from './solver';
 
 interface Limit {
   readonly value: number;
@@ -57,7 +58,7 @@ interface Quantity {
   readonly kind: 'deflection' | 'slope';
   readonly unit: 'um' | 'mrad';
   readonly what: string;
-  readonly of: (s: Station) => Traced | null;
+  readonly of: <V>(s: Station<V>) => V | null;
 }
 
 function addTravel(
@@ -67,18 +68,16 @@ function addTravel(
   places: readonly Place[],
   q: Quantity,
 ): void {
-  const sizeAt = (solution: Solution, place: Place) => {
+  const sizeAt = <V>(solution: Solution<V>, place: Place): V | null => {
     const station = solution.stations.find(({ name }) => name === place.station);
     return station === undefined ? null : q.of(station);
   };
-  const ratio = (solution: Solution, place: Place) =>
-    (sizeAt(solution, place)?.value ?? 0) / place.limit.value;
-  const most = (solution: Solution) => Math.max(0, ...places.map((place) => ratio(solution, place)));
+  const most = (solution: Solution<number>) =>
+    Math.max(0, ...places.map((place) => (sizeAt(solution, place) ?? 0) / place.limit.value));
   const solution = typeof solver === 'string' || places.length === 0 ? null : solver.worst(most);
-  const worst =
-    solution === null
-      ? undefined
-      : places.reduce((a, b) => (ratio(solution, b) > ratio(solution, a) ? b : a));
+  const ratio = (place: Place) =>
+    solution === null ? 0 : (sizeAt(solution, place)?.value ?? 0) / place.limit.value;
+  const worst = solution === null ? undefined : places.reduce((a, b) => (ratio(b) > ratio(a) ? b : a));
   const required = requiredOne(worst === undefined ? 'The limit holds its margin' : worst.limit.source);
   addCheck(work, {
     key: `${line.at}.${q.kind}.travel`,

@@ -38,7 +38,12 @@ interface Body {
 }
 
 /** Adds the mass of the shaft and, where it turns on bearings of its own, the check of its speed. */
-export function whirlCheck(work: Work, line: Line, layout: Layout | string, stiff: Stiff | string): void {
+export function whirlCheck(
+  work: Work,
+  line: Line,
+  layout: Layout | string,
+  stiff: Stiff<Traced> | string,
+): void {
   const { shaft } = line;
   if (shaft.kind === 'unnamed') return;
   const body = typeof layout === 'string' ? layout : bodyOf(work, line, layout);
@@ -107,7 +112,13 @@ function massFigure(work: Work, line: Line, layout: Layout | string, body: Body 
   });
 }
 
-function criticalOf(work: Work, line: Line, layout: Layout, body: Body, stiff: Stiff): Traced | string {
+function criticalOf(
+  work: Work,
+  line: Line,
+  layout: Layout,
+  body: Body,
+  stiff: Stiff<Traced>,
+): Traced | string {
   const { sheet } = work;
   const { at } = line;
   const l = layout.supports.B;
@@ -131,7 +142,7 @@ function criticalOf(work: Work, line: Line, layout: Layout, body: Body, stiff: S
   return sheet.work('shafts', at, dunkerleySpeed, { D_w: total });
 }
 
-function giveAt(work: Work, at: string, key: string, x: Traced, l: Traced, stiff: Stiff): Traced {
+function giveAt(work: Work, at: string, key: string, x: Traced, l: Traced, stiff: Stiff<Traced>): Traced {
   const { sheet } = work;
   const as = `c_ii.${key}`;
   if (x.value >= 0 && x.value <= l.value)

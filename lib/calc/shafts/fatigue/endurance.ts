@@ -181,3 +181,30 @@ export const finiteLifeStrength = formula({
   domain: { N: [1, 1e8], N_low: [999, 1001], N_high: [999999, 1000001], b_N: [-0.2, -0.06] },
   of: (g) => g.a_N * Math.min(Math.max(g.N, g.N_low), g.N_high) ** g.b_N,
 });
+
+/** How much of the size factor is left in the fatigue strength for a number of cycles: nothing at 1000, all at a million. */
+export const sizeExponent = formula({
+  key: 'shafts.sizeExponent',
+  symbol: 'e_k',
+  name: 'Share of the size factor in finite life',
+  unit: '1',
+  given: { N: '1', N_low: '1', N_high: '1' },
+  text: 'log10(min(max(N, N_low), N_high) / N_low) / 3',
+  source: `Derived from ${shigley}, eq. 6-13 to 6-15: the line turns about its end at 1000 cycles`,
+  validity: 'N_high a thousand times N_low.',
+  domain: { N: [1, 1e8], N_low: [999, 1001], N_high: [999999, 1000001] },
+  of: (g) => Math.log10(Math.min(Math.max(g.N, g.N_low), g.N_high) / g.N_low) / 3,
+});
+
+/** Fatigue strength of the part, Pa, from that with a size factor of 1. */
+export const sizedStrength = formula({
+  key: 'shafts.sizedStrength',
+  symbol: 'S_f',
+  name: 'Fatigue strength at the size of the part',
+  unit: 'Pa',
+  given: { S_f1: 'Pa', k_b: '1', e_k: '1' },
+  text: 'S_f1 * k_b^e_k',
+  source: `Derived from ${shigley}, eq. 6-13 to 6-15 and 6-18`,
+  domain: { k_b: [0.7, 1.11], e_k: [0, 1] },
+  of: (g) => g.S_f1 * g.k_b ** g.e_k,
+});

@@ -11,7 +11,8 @@ const given = {
   T_a: 'N m',
   M_m: 'N m',
   T_m: 'N m',
-  S_e1: 'Pa',
+  S_f1: 'Pa',
+  e_k: '1',
   d_1: 'm',
 } as const;
 // Of the size of a small shaft, so that k_b is drawn from its whole range.
@@ -23,7 +24,8 @@ const domain = {
   T_a: [0.1, 100],
   M_m: [0.1, 100],
   T_m: [0.1, 100],
-  S_e1: [1e8, 7e8],
+  S_f1: [1e8, 7e8],
+  e_k: [0, 1],
   d_1: [0.001, 0.00100001],
 } as const;
 const k_b = '(d_min <= 51 * d_1 ? 1.24 * max(d_min / d_1, 2.79)^(-0.107) : 1.51 * (d_min / d_1)^(-0.157))';
@@ -50,22 +52,22 @@ function settled(d_1: number, next: (k_b: number) => number): number {
   return d;
 }
 
-/** By Goodman, m; S_e1 the endurance limit with k_b = 1, d_1 = 1 mm, M_a and T_a swing, M_m and T_m are means. */
+/** By Goodman, m; S_f1 the fatigue strength with k_b = 1 and e_k the share of k_b in it (1 at the endurance limit), d_1 = 1 mm, M_a and T_a swing, M_m and T_m are means. */
 export const leastDiameterGoodman = formula({
   key: 'shafts.leastDiameterGoodman',
   symbol: 'd_min',
   name: 'Least diameter by Goodman with its own size factor',
   unit: 'm',
   given: { ...given, S_ut: 'Pa' },
-  text: `d_min - cbrt(16 * n / pi * (${swing} / (S_e1 * ${k_b}) + ${mean} / S_ut))`,
+  text: `d_min - cbrt(16 * n / pi * (${swing} / (S_f1 * ${k_b}^e_k) + ${mean} / S_ut))`,
   residual: { unit: 'm' },
   source: `${shigley}, eq. 7-8 with eq. 6-20 (from memory); d_1 = 1 mm`,
   validity,
   domain: { ...domain, S_ut: [2e8, 1.5e9] },
   of: (g) => {
-    const a = together(g, g.M_a, g.T_a) / g.S_e1;
+    const a = together(g, g.M_a, g.T_a) / g.S_f1;
     const m = together(g, g.M_m, g.T_m) / g.S_ut;
-    return settled(g.d_1, (k) => Math.cbrt(((16 * g.n) / Math.PI) * (a / k + m)));
+    return settled(g.d_1, (k) => Math.cbrt(((16 * g.n) / Math.PI) * (a / k ** g.e_k + m)));
   },
 });
 
@@ -76,15 +78,15 @@ export const leastDiameterElliptic = formula({
   name: 'Least diameter by the ASME ellipse with its own size factor',
   unit: 'm',
   given: { ...given, S_y: 'Pa' },
-  text: `d_min - cbrt(16 * n / pi * sqrt((${swing} / (S_e1 * ${k_b}))^2 + (${mean} / S_y)^2))`,
+  text: `d_min - cbrt(16 * n / pi * sqrt((${swing} / (S_f1 * ${k_b}^e_k))^2 + (${mean} / S_y)^2))`,
   residual: { unit: 'm' },
   source: `${shigley}, eq. 7-12 with eq. 6-20 (from memory); d_1 = 1 mm`,
   validity,
   domain: { ...domain, S_y: [2e8, 1.5e9] },
   of: (g) => {
-    const a = together(g, g.M_a, g.T_a) / g.S_e1;
+    const a = together(g, g.M_a, g.T_a) / g.S_f1;
     const m = together(g, g.M_m, g.T_m) / g.S_y;
-    return settled(g.d_1, (k) => Math.cbrt(((16 * g.n) / Math.PI) * Math.hypot(a / k, m)));
+    return settled(g.d_1, (k) => Math.cbrt(((16 * g.n) / Math.PI) * Math.hypot(a / k ** g.e_k, m)));
   },
 });
 
