@@ -3,17 +3,20 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import { rules } from '@/lib/assess/rules/registry';
 import { openDocument } from '@/lib/design/open';
+import { described } from './fixtures/described';
 import { twoStage } from './fixtures/two-stage';
 import { outputToRigCases } from './power/output-to-rig-cases';
 import { sound } from './power/sound';
 import { supplyAndDriveCases } from './power/supply-and-drive-cases';
 import { changed } from './power/worked';
 import { gearCases } from './rules/gear-cases';
+import { jointCases } from './rules/joint-cases';
 
 const ruleCases = [...supplyAndDriveCases, ...outputToRigCases];
 const bases = [
   { base: sound, cases: ruleCases },
   { base: twoStage, cases: gearCases },
+  { base: described, cases: jointCases },
 ];
 const powerRules = new Set(ruleCases.map((c) => c.rule));
 const shown = bases.flatMap((b) => b.cases.map((c) => c.rule));

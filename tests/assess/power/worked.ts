@@ -10,8 +10,8 @@ import { readSI } from '@/lib/design/read';
 import type { FieldValue } from '@/lib/design/walk';
 import type { Traced } from '@/lib/quantity/traced';
 
-/** Fields replaced by path, e.g. `{ 'supply.fuse': null, 'train.stages.k1.pinion.teeth': 11 }`. */
-export type Changes = Readonly<Record<string, FieldValue>>;
+/** Fields replaced by path, or parts whole, e.g. `{ 'supply.fuse': null, 'output.armHub': { kind: 'integral' } }`. */
+export type Changes = Readonly<Record<string, FieldValue | object>>;
 
 /** The document with fields replaced; the paths must exist. */
 export function changed(document: Design, changes: Changes): Design {
