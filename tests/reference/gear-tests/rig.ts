@@ -64,14 +64,17 @@ export function documentOf(rig: Rig, cycles: number): Design {
   return document;
 }
 
-/** The checks of the stage's teeth, by the end of their key. */
+const ofTeeth = /^(pinion|wheel)\./;
+
+/** The checks of the stage's teeth, by the end of their key; its shaft and bearings are not those of the test. */
 export function toothChecks(rig: Rig, cycles: number): ReadonlyMap<string, Check> {
   const document = documentOf(rig, cycles);
   const at = `train.stages.${document.train.stages[0]?.id}.`;
   return new Map(
     assess(document)
       .checks.filter(({ key }) => key.startsWith(at))
-      .map((check) => [check.key.slice(at.length), check]),
+      .map((check): [string, Check] => [check.key.slice(at.length), check])
+      .filter(([name]) => ofTeeth.test(name)),
   );
 }
 
