@@ -4,6 +4,8 @@ import { assess } from '@/lib/assess/assess';
 import { rules } from '@/lib/assess/rules/registry';
 import { openDocument } from '@/lib/design/open';
 import { described } from './fixtures/described';
+import { loaded } from './fixtures/loaded';
+import { mixedTrain } from './fixtures/mixed-train';
 import { twoStage } from './fixtures/two-stage';
 import { outputToRigCases } from './power/output-to-rig-cases';
 import { sound } from './power/sound';
@@ -11,12 +13,19 @@ import { supplyAndDriveCases } from './power/supply-and-drive-cases';
 import { changed } from './power/worked';
 import { gearCases } from './rules/gear-cases';
 import { jointCases } from './rules/joint-cases';
+import { kindCases } from './rules/kind-cases';
+import { shaftCases } from './rules/shaft-cases';
+import { teethCases } from './rules/teeth-cases';
+import { shafted } from './shafts/shafted';
 
 const ruleCases = [...supplyAndDriveCases, ...outputToRigCases];
 const bases = [
   { base: sound, cases: ruleCases },
   { base: twoStage, cases: gearCases },
+  { base: loaded, cases: teethCases },
+  { base: mixedTrain, cases: kindCases },
   { base: described, cases: jointCases },
+  { base: shafted, cases: shaftCases },
 ];
 const powerRules = new Set(ruleCases.map((c) => c.rule));
 const shown = bases.flatMap((b) => b.cases.map((c) => c.rule));

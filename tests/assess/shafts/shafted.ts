@@ -44,14 +44,16 @@ export function withDirections(design: Design, directions: readonly (number | nu
     ...design,
     train: {
       ...design.train,
-      stages: design.train.stages.map(
-        (stage, i): Stage => ({ ...stage, direction: directions[i] ?? null }),
-      ),
+      stages: design.train.stages.map((stage, i): Stage => ({ ...stage, direction: directions[i] ?? null })),
     },
   };
 }
 
 export const motorShaft: Turning = { ...turning, diameter: 5, span: 30, drivenAt: null, drivingAt: -12 };
+export const middleShaft: Turning = { ...turning, span: 80, drivenAt: 20, drivingAt: 50 };
 export const outputShaft: Turning = { ...turning, diameter: 12, drivingAt: 80 };
 
-export const shafted: Design = withDirections(withShafts(twoStage, motorShaft, [turning, outputShaft]), [0, 90]);
+export const shafted: Design = withDirections(
+  withShafts(twoStage, motorShaft, [middleShaft, outputShaft]),
+  [0, 90],
+);
