@@ -19,13 +19,17 @@ import { specificSliding } from './teeth/specific-sliding';
 import { thinRim } from './teeth/thin-rim';
 import { undercut } from './teeth/undercut';
 import { warmTeeth } from './teeth/warm-teeth';
+import { beltLengthFits, beltMesh, beltOverlap, beltSmallPulley, beltTension } from './train/belts';
 import { centreDistance } from './train/centre-distance';
+import { internalFouling } from './train/internal-fouling';
 import { overlap } from './train/overlap';
+import { coaxial, planetAssembly, planetClearance, planetSharing } from './train/planets';
 import { printedLoadPath } from './train/printed-load-path';
 import { stageKind, stepUp } from './train/stage-kind';
 import { thrust } from './train/thrust';
 import { weakestLink } from './train/weakest-link';
 import { wideFace } from './train/wide-face';
+import { wormHeat, wormLocking } from './train/worms';
 
 export const gearRules: readonly Rule[] = [
   weakestLink,
@@ -34,6 +38,18 @@ export const gearRules: readonly Rule[] = [
   loadSpectrum,
   missingLife,
   centreDistance,
+  coaxial,
+  planetAssembly,
+  planetClearance,
+  internalFouling,
+  beltOverlap,
+  beltTension,
+  beltMesh,
+  beltSmallPulley,
+  beltLengthFits,
+  wormLocking,
+  wormHeat,
+  planetSharing,
   contactRatio,
   interference,
   undercut,

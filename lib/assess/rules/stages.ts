@@ -3,7 +3,7 @@
 import { property } from '@/lib/catalog/materials/materials';
 import type { Gear } from '@/lib/design/parts/gears';
 import { isPair, type PairStage, type Stage } from '@/lib/design/parts/stage';
-import { type Side, sides, stagePath } from '../sections/gears/pair/stage';
+import { stagePath } from '../sections/gears/pair/stage';
 import type { Judged, RawFinding } from './rule';
 
 export interface StageAt {
@@ -19,12 +19,31 @@ export interface PairAt {
   readonly place: string;
 }
 
-export interface GearAt extends PairAt {
+export interface GearAt {
+  readonly at: string;
+  readonly place: string;
   readonly gear: Gear;
-  readonly side: Side;
   readonly gearAt: string;
   /** `Stage 3 pinion`. */
   readonly name: string;
+  /** What it meshes with, in words. */
+  readonly mate: string;
+  /** Module in mm; axial for a worm wheel. */
+  readonly module: number;
+}
+
+/** One mesh of two gears; a planetary set has two. */
+export interface MeshAt {
+  /** Path of its figures. */
+  readonly at: string;
+  readonly stageAt: string;
+  readonly place: string;
+  readonly lubrication: PairStage['lubrication'];
+  readonly gears: readonly [one: Gear, other: Gear];
+  /** The two gears in words: `pinion and wheel`. */
+  readonly words: string;
+  readonly internal: boolean;
+  readonly module: number;
 }
 
 /** The findings of a rule that looks at one stage after the other. */
@@ -42,28 +61,103 @@ export function eachPair(judged: Judged, look: (s: PairAt) => RawFinding | null)
   return eachStage(judged, ({ stage, ...rest }) => (isPair(stage) ? look({ ...rest, stage }) : null));
 }
 
-/** The findings of a rule that looks at one gear of a pair after the other. */
-export function eachGear({ document }: Judged, look: (g: GearAt) => RawFinding | null): RawFinding[] {
+/** The findings of a rule that looks at one gear after the other, worm wheels and the members of sets among them. */
+export function eachGear(judged: Judged, look: (g: GearAt) => RawFinding | null): RawFinding[] {
   const found: RawFinding[] = [];
-  document.train.stages.forEach((stage, i) => {
-    if (!isPair(stage)) return;
-    for (const side of sides) {
-      const at = stagePath(stage.id);
-      const place = `Stage ${i + 1}`;
-      const gear = stage[side];
+  judged.document.train.stages.forEach((stage, i) => {
+    const at = stagePath(stage.id);
+    const place = `Stage ${i + 1}`;
+    for (const { path, gear, words, mate, module } of membersOf(stage)) {
       const finding = look({
-        stage,
         at,
         place,
         gear,
-        side,
-        gearAt: `${at}.${side}`,
-        name: `${place} ${side}`,
+        gearAt: `${at}.${path}`,
+        name: `${place} ${words}`,
+        mate,
+        module,
       });
       if (finding !== null) found.push(finding);
     }
   });
   return found;
+}
+
+interface Member extends Pick<GearAt, 'gear' | 'mate' | 'module'> {
+  readonly path: string;
+  readonly words: string;
+}
+
+function membersOf(stage: Stage): readonly Member[] {
+  if (isPair(stage)) {
+    const { pinion, wheel, module } = stage;
+    const other = stage.kind === 'internal' ? 'ring' : 'wheel';
+    return [
+      { path: 'pinion', gear: pinion, words: 'pinion', mate: other, module },
+      { path: 'wheel', gear: wheel, words: other, mate: 'pinion', module },
+    ];
+  }
+  if (stage.kind === 'planetary') {
+    const { sun, planet, ring, module } = stage;
+    return [
+      { path: 'sun', gear: sun, words: 'sun', mate: 'planet', module },
+      { path: 'planet', gear: planet, words: 'planet', mate: 'sun', module },
+      { path: 'ring', gear: ring, words: 'ring', mate: 'planet', module },
+    ];
+  }
+  if (stage.kind === 'worm')
+    return [
+      {
+        path: 'wormWheel',
+        gear: stage.wormWheel,
+        words: 'worm wheel',
+        mate: 'worm',
+        module: stage.axialModule,
+      },
+    ];
+  return [];
+}
+
+/** The findings of a rule that looks at one mesh of two gears after the other. */
+export function eachMesh(judged: Judged, look: (m: MeshAt) => RawFinding | null): RawFinding[] {
+  const found: RawFinding[] = [];
+  judged.document.train.stages.forEach((stage, i) => {
+    for (const mesh of meshesOf(stage, stagePath(stage.id), `Stage ${i + 1}`)) {
+      const finding = look(mesh);
+      if (finding !== null) found.push(finding);
+    }
+  });
+  return found;
+}
+
+function meshesOf(stage: Stage, stageAt: string, place: string): readonly MeshAt[] {
+  if (isPair(stage)) {
+    const { pinion, wheel, lubrication, module } = stage;
+    const internal = stage.kind === 'internal';
+    const words = internal ? 'pinion and ring' : 'pinion and wheel';
+    return [{ at: stageAt, stageAt, place, lubrication, gears: [pinion, wheel], words, internal, module }];
+  }
+  if (stage.kind !== 'planetary') return [];
+  const { sun, planet, ring, lubrication, module } = stage;
+  const common = { stageAt, lubrication, module };
+  return [
+    {
+      ...common,
+      at: `${stageAt}.sunMesh`,
+      place: `${place} sun and planet`,
+      gears: [sun, planet],
+      words: 'sun and planet',
+      internal: false,
+    },
+    {
+      ...common,
+      at: `${stageAt}.ringMesh`,
+      place: `${place} planet and ring`,
+      gears: [planet, ring],
+      words: 'planet and ring',
+      internal: true,
+    },
+  ];
 }
 
 /** The toothed members of a stage of any kind. */

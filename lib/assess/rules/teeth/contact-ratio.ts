@@ -2,7 +2,7 @@
 import { toothLimits } from '@/lib/catalog/gears';
 import { printNumber } from '@/lib/quantity/print';
 import { figureOf, type Rule } from '../rule';
-import { eachPair } from '../stages';
+import { eachMesh } from '../stages';
 
 const least = toothLimits.contactRatio.value;
 
@@ -14,7 +14,7 @@ export const contactRatio: Rule = {
     'Below 1 a pair of teeth lets go before the next takes over. Printed teeth are short of their nominal form by a tenth or two, so a ratio of 1.2 on paper can be 1 in the hand.',
   source: toothLimits.contactRatio.source,
   judge: (judged) =>
-    eachPair(judged, ({ at, place }) => {
+    eachMesh(judged, ({ at, place }) => {
       const ratio = figureOf(judged, `${at}.contactRatio`);
       if (ratio === null || ratio >= least) return null;
       return {

@@ -1,7 +1,7 @@
 // Teeth that run faster than the load factors hold for.
 import { printSI } from '@/lib/quantity/print';
 import { figureOf, type Rule } from '../rule';
-import { eachPair } from '../stages';
+import { eachMesh } from '../stages';
 
 const fastest = 5;
 
@@ -13,7 +13,7 @@ export const fastTeeth: Rule = {
     'Above 5 m/s every error of pitch strikes: the teeth see more than the torque and the shock factor say, and printed teeth have the largest errors.',
   source: 'Range of the load factor in VDI 2736 Part 2:2014, v ≤ 5 m/s (from memory)',
   judge: (judged) =>
-    eachPair(judged, ({ at, place }) => {
+    eachMesh(judged, ({ at, place }) => {
       const velocity = figureOf(judged, `${at}.pitchLineVelocity`);
       if (velocity === null || velocity <= fastest) return null;
       return {

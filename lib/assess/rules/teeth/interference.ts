@@ -11,10 +11,9 @@ export const interference: Rule = {
     'Where the tip of the mate reaches inside the base circle there is no involute to meet it: it digs into the foot, or the teeth jam.',
   source: 'ISO 21771:2007, start of the active profile (from memory)',
   judge: (judged) =>
-    eachGear(judged, ({ gearAt, side, name }) => {
+    eachGear(judged, ({ gearAt, mate, name }) => {
       const start = figureOf(judged, `${gearAt}.profileStart`);
       if (start === null || start >= 0) return null;
-      const mate = side === 'pinion' ? 'wheel' : 'pinion';
       return {
         at: `${gearAt}.profileStart`,
         text: `${name}: the tip of the ${mate} reaches ${printSI(-start, 'mm')} past the end of its involute.`,

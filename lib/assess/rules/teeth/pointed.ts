@@ -13,9 +13,9 @@ export const pointed: Rule = {
   reason: 'A thin crest chips off when it meets its mate, and a printer cannot lay it down at all.',
   source: toothLimits.tipThickness.source,
   judge: (judged) =>
-    eachGear(judged, ({ stage, gearAt, name }) => {
+    eachGear(judged, ({ module: millimetres, gearAt, name }) => {
       const crest = figureOf(judged, `${gearAt}.tipThickness`);
-      const module = stage.module / 1000;
+      const module = millimetres / 1000;
       if (crest === null || crest >= least * module) return null;
       const text =
         crest <= 0

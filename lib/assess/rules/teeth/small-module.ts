@@ -14,11 +14,11 @@ export const smallModule: Rule = {
     'A nozzle of 0.4 mm cannot lay two walls into a tooth below about module 0.8: the tooth becomes one bead, and its form error is a large share of it.',
   source: 'Common practice, no source',
   judge: (judged) =>
-    eachGear(judged, ({ stage, gear, gearAt, name }) => {
-      if (material(gear.material).process !== 'FDM' || stage.module >= finest) return null;
+    eachGear(judged, ({ module, gear, gearAt, name }) => {
+      if (material(gear.material).process !== 'FDM' || module >= finest) return null;
       return {
         at: gearAt,
-        text: `${name} is extruded with module ${printNumber(stage.module)} mm.`,
+        text: `${name} is extruded with module ${printNumber(module)} mm.`,
         advice: `Take module ${finest} mm or more, a finer nozzle, or another process for this gear.`,
       };
     }),

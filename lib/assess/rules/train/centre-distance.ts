@@ -1,7 +1,7 @@
 // A centre distance that does not fit the profile shifts.
 import { printNumber, printSI } from '@/lib/quantity/print';
-import { figureOf, type Rule } from '../rule';
-import { eachPair } from '../stages';
+import { figureOf, type RawFinding, type Rule } from '../rule';
+import { eachPair, type PairAt } from '../stages';
 
 /** Rounding of a drawing, in modules: closer than this is taken as meant. */
 const rounding = 0.01;
@@ -26,6 +26,7 @@ export const centreDistance: Rule = {
         };
       const excess = figureOf(judged, `${at}.centreDistanceExcess`);
       if (excess === null) return null;
+      if (stage.kind === 'internal') return insideRing({ stage, at, place }, excess, needed);
       const modules = (excess * 1000) / stage.module;
       const where = { at: `${at}.centreDistance` };
       if (modules < -rounding)
@@ -44,3 +45,23 @@ export const centreDistance: Rule = {
       return null;
     }),
 };
+
+/** Inside a ring the teeth bind as the axes part, and gain play as they come closer. */
+function insideRing({ stage, at, place }: PairAt, excess: number, needed: number): RawFinding | null {
+  const modules = (excess * 1000) / stage.module;
+  const where = { at: `${at}.centreDistance` };
+  if (modules > rounding)
+    return {
+      ...where,
+      text: `${place}: the shafts stand ${printSI(excess, 'mm')} farther apart than the ${printSI(needed, 'mm', 5)} at which the ring leaves its pinion no play.`,
+      advice: `Set the centre distance to ${printSI(needed, 'mm', 5)} and a little less for backlash, or shift the ring outwards.`,
+    };
+  if (modules < -loose)
+    return {
+      ...where,
+      class: 'major',
+      text: `${place}: the shafts stand ${printSI(-excess, 'mm')}, ${printNumber(-modules, 2)} modules, closer than the ring needs.`,
+      advice: 'Set them farther apart, or take less profile shift on the ring.',
+    };
+  return null;
+}

@@ -128,7 +128,7 @@ function tensionCheck(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads
     label: `${place} belt, tension at rest`,
     mode: 'slip',
     unit: 'N',
-    demandLabel: 'Tension that keeps the slack strand taut at the peak',
+    demandLabel: 'Tension that keeps the slack strand taut at the peak, shocks included',
     capacityLabel: 'Tension at rest',
     demand: loads.leastTension,
     capacity: stage.tension,

@@ -36,7 +36,7 @@ export interface BeltLoads {
   readonly effective: Traced;
   readonly shocked: Traced;
   readonly centrifugal: Traced;
-  /** Tension at rest that keeps the slack strand taut at the peak. */
+  /** Tension at rest that keeps the slack strand taut at the peak, shocks included. */
   readonly leastTension: Traced;
   /** Null where the tension at rest or the course is not known. */
   readonly strands: Strands | string;
@@ -59,6 +59,10 @@ export function loadsOfBelt(call: StageCall<BeltSI>, g: BeltGeometry, u: Traced)
     turns: sheet.work('gears', at, turnsPerOutputTurn, { i_after: behind.turns, u }),
   };
   const effective = sheet.work('gears', at, effectiveTension, { T: behind.peak, d: g.diameter.driven });
+  const shocked = sheet.work('gears', at, beltPeakTension, {
+    F_u: effective,
+    K_A: work.design.duty.shockFactor,
+  });
   const velocity = sheet.work('gears', at, pitchLineVelocity, {
     omega: behind.speed,
     d: g.diameter.driven,
@@ -76,10 +80,10 @@ export function loadsOfBelt(call: StageCall<BeltSI>, g: BeltGeometry, u: Traced)
     power: sheet.work('gears', at, shaftPower, { T: before.peak, omega: before.speed }),
     velocity,
     effective,
-    shocked: sheet.work('gears', at, beltPeakTension, { F_u: effective, K_A: work.design.duty.shockFactor }),
+    shocked,
     centrifugal: sheet.work('gears', at, centrifugalTension, { q_b, v: velocity }),
     leastTension: sheet.work('gears', at, leastBeltTension, {
-      F_u: effective,
+      F_u: shocked,
       s_2: cited(leastSlack, 'share of the effective tension that the slack strand keeps'),
     }),
     strands: strandsOf(call, g, effective),

@@ -128,7 +128,7 @@ function beltFigures(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads,
       'less',
     ],
     ['effectiveTension', 'effective tension at the peak', 'F_u', 'N', loads.effective, null, 'less'],
-    ['leastTension', 'least tension at rest', 'F_vmin', 'N', loads.leastTension],
+    ['leastTension', 'least tension at rest, shocks included', 'F_vmin', 'N', loads.leastTension],
     [
       'slackStrand',
       'tension of the slack strand at the peak',
