@@ -160,10 +160,14 @@ describe('materials and layers', () => {
     expect((filled.capacity ?? 0) / solid).toBeCloseTo(0.7 ** 1.5, 9);
   });
 
-  it('lets a root that bends one way bear 1/0.7 of what one bears that bends both ways', () => {
+  it('lets a root that bends one way bear more than one that bends both ways, by Goodman’s line', () => {
     const key = `${k1}.pinion.root.life`;
     const oneWay = holds(changed(twoStage, { 'drive.direction': 'oneWay' }), key);
-    expect(oneWay / holds(twoStage, key)).toBeCloseTo(1 / 0.7, 9);
+    // PETG by the catalogue: 0.40 and 0.29 of its static strength at 10⁴ and 10⁵ cycles. A stress that runs between 1 and
+    // −1.2 of its peak has amplitude 1.1 and mean −0.1: the ratio is 2.2 − 1.2 f (independent).
+    const N = (20000 / 4) * (55 / 17) * (47 / 15);
+    const f = 0.4 * (0.29 / 0.4) ** (Math.log10(N) - 4);
+    expect(oneWay / holds(twoStage, key)).toBeCloseTo(2.2 - 1.2 * f, 9);
   });
 
   it('carries the catalogue’s range to the torque a link holds', () => {
