@@ -4,6 +4,7 @@ import * as fouling from '@/lib/calc/gears/internal/interference';
 import { internalReferenceCentreDistance, internalShiftDifference } from '@/lib/calc/gears/internal/pair';
 import { assemblyQuotient, coaxialDifference } from '@/lib/calc/gears/planetary/arrangement';
 import * as ratios from '@/lib/calc/gears/planetary/ratios';
+import { ringTorque } from '@/lib/calc/gears/planetary/torques';
 import { involute } from '@/lib/calc/numeric/involute';
 import type { Works } from '../case';
 import { trimming, workInternalPair } from './internal-pair';
@@ -97,6 +98,24 @@ export const internalAndPlanetary: Works = {
       ratio_carrier_fixed: ratios.standingRatio.of(g),
       ring_check: coaxialDifference.of(g),
       assembly: assemblyQuotient.of(g),
+    };
+  },
+  'geo-33-khurmi-two-inputs': (i) => {
+    const i_0 = ratios.standingRatio.of({ z_s: i.of('zs'), z_r: i.of('zr') });
+    const ring = i.list('ring');
+    return {
+      arm: i
+        .list('sun')
+        .map((omega_s, k) => ratios.carrierSpeed.of({ omega_s, i_0, omega_r: ring[k] ?? Number.NaN })),
+    };
+  },
+  'geo-34-khurmi-holding-torque': (i) => {
+    const g = { z_s: i.of('zs'), z_p: i.of('zp'), z_r: i.of('zr') };
+    const i_0 = ratios.standingRatio.of(g);
+    return {
+      ratio: ratios.planetaryRatioRingFixed.of(g),
+      coaxial: coaxialDifference.of(g),
+      T_ring: ringTorque.of({ i_0, eta_0w: 1, T_s: i.of('Ts') }),
     };
   },
 };
