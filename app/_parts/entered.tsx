@@ -17,7 +17,7 @@ interface Marks {
 
 export function Entered({ document, ...marks }: Marks & { readonly document: Design }) {
   return rowsOf({ document, pending: {} }).map((part) => (
-    <details key={part.path}>
+    <details key={part.path} className="entered">
       <summary>
         {part.label}
         <ChangedCount group={part} changed={marks.changed} />
@@ -57,7 +57,7 @@ function GroupTables({ group, ...marks }: GroupTablesProps) {
 /** An item with groups of its own, as a stage, folds by itself. */
 function ItemTables({ item, ...marks }: Marks & { readonly item: ItemRows }) {
   return (
-    <details className="within">
+    <details className="entered">
       <summary>
         {item.label}: {summaryOf(item)}
         <ChangedCount group={item} changed={marks.changed} />

@@ -17,7 +17,15 @@ export function summaryOf(group: GroupRows): string {
     return true;
   });
   const unknown = fieldsIn(group).filter(isUnknown).length;
-  return [...kind, ...first.map(shown), ...(unknown === 0 ? [] : [`${unknown} unknown`])].join(', ');
+  const tail = unknown === 0 ? [] : [`${unknown} unknown`];
+  return [...kind, ...first.map((row, i) => within(row, kind.length + i)), ...tail].join(', ');
+}
+
+/** A choice as it stands within a line: small, but for names and sizes; a name stays as it was typed. */
+function within(row: FieldRow, place: number): string {
+  const words = shown(row);
+  const common = row.field.kind === 'choice' && /^[A-Z]([a-z]|(?= ))/.test(words);
+  return place > 0 && common ? words.charAt(0).toLowerCase() + words.slice(1) : words;
 }
 
 function isUnknown({ field, text }: FieldRow): boolean {

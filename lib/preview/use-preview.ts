@@ -27,6 +27,7 @@ export function usePreview(document: Design, first: Assessment): Preview {
       if (event.data.turn !== asked.current.turn) return;
       setAssessment(event.data.assessment);
       setAnswered(event.data.turn);
+      setFailed(null);
     });
     started.addEventListener('error', () =>
       setFailed('The preview stopped. Saving goes on; the server assesses when you publish.'),

@@ -15,7 +15,7 @@ it('finds nothing when a thing is compared with itself', () => {
   fc.assert(
     fc.property(assessed, (a) => {
       const c = compare(a, structuredClone(a));
-      expect([c.fields, c.stages, c.figures, c.checks, c.raised, c.cleared, c.restated]).toEqual(
+      expect([c.fields, c.items, c.figures, c.checks, c.raised, c.cleared, c.restated]).toEqual(
         Array.from({ length: 7 }, () => []),
       );
     }),

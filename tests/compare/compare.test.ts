@@ -58,7 +58,10 @@ describe('a design set beside its next revision', () => {
   });
 
   it('calls a check that can no longer be assessed worse, and crossed', () => {
-    const c = compare(before, assessed(changed(swingArm, { 'rig.holdTorque': null })));
+    const c = compare(
+      before,
+      assessed(changed(swingArm, { 'rig.holdTorque': null, 'rig.clampForce': null })),
+    );
     const rig = c.checks.find((x) => x.key === 'rig.hold');
     expect(rig).toMatchObject({
       statusAfter: 'not assessed',
@@ -68,7 +71,10 @@ describe('a design set beside its next revision', () => {
     });
     expect(c.raised.map((f) => f.rule)).toContain('holding-not-shown');
     const sure = assessed(changed(swingArm, { 'rig.holdTorque': 400 }));
-    const lost = compare(sure, assessed(changed(swingArm, { 'rig.holdTorque': null })));
+    const lost = compare(
+      sure,
+      assessed(changed(swingArm, { 'rig.holdTorque': null, 'rig.clampForce': null })),
+    );
     expect(lost.checks.find((x) => x.key === 'rig.hold')?.verdict).toBe('worse');
   });
 
@@ -136,12 +142,17 @@ describe('a stage put in the middle', () => {
   it('lines up the others by id and lists only the new one as added', () => {
     const edited = applyEdit(
       { document: lifter, pending: {} },
-      { do: 'insertStage', id: 'mid', after: 's2', like: 's2' },
+      { do: 'insert', list: 'train.stages', id: 'mid', after: 's2', like: 's2' },
     );
     expect(edited.problem).toBeNull();
     const after = assessed(edited.content.document);
     const c = compare(assessed(lifter), after);
-    expect(c.stages).toEqual([{ id: 'mid', kind: 'added', from: null, to: 3 }]);
+    expect(c.items).toEqual([
+      {
+        ...{ list: 'train.stages', item: 'Stage', id: 'mid', kind: 'added', from: null, to: 3 },
+        words: 'Double-helical',
+      },
+    ]);
     expect(c.fields).toEqual([]);
     const ids = ['s1', 's2', 's3', 's4'];
     for (const id of ids) {
@@ -153,5 +164,29 @@ describe('a stage put in the middle', () => {
     for (const row of fresh) expect(row).toMatchObject({ statusBefore: null, factorBefore: null });
     // The stages behind the new one carry what they carried: nothing of the last one changed.
     expect(c.checks.filter((x) => x.key.startsWith('train.stages.s4.') && x.crossed)).toEqual([]);
+  });
+});
+
+describe('a part that took another shape', () => {
+  const set = (document: Design, path: string, text: string) =>
+    applyEdit({ document, pending: {} }, { do: 'set', path, text }).content.document;
+
+  it('is told by its kinds in words, with what is new in it and where it stands', () => {
+    const screws = set(swingArm, 'output.armHub.kind', 'setScrew');
+    const key = set(set(screws, 'output.armHub.kind', 'key'), 'output.armHub.length', '22 mm');
+    const fields = compare(assessed(screws), assessed(key)).fields;
+    expect(fields.map((f) => [f.trail.join(', '), f.label, f.before, f.after, f.isNew])).toEqual([
+      ['Output, Hub of the arm', 'Joined by', 'Set screws', 'Parallel key', false],
+      ['Output, Hub of the arm', 'Engaged length', '–', '22\u202fmm', true],
+    ]);
+  });
+
+  it('is told of a load in the words of its fields', () => {
+    const load = { id: 'up', name: 'raising', share: 60, torque: 12, bending: 'bothWays' } as const;
+    const loaded = { ...swingArm, duty: { ...swingArm.duty, loads: [load] } };
+    const items = compare(before, { ...before, document: loaded }).items;
+    expect(items.map((i) => [i.list, i.item, i.kind, i.to, i.words])).toEqual([
+      ['duty.loads', 'Load', 'added', 1, '“raising”, 60\u202f%, 12\u202fN·m, Both ways'],
+    ]);
   });
 });

@@ -1,6 +1,6 @@
 // Before and after: triangle and cloud on what changed, signs and words beside colours, differences in the right unit.
 import { describe, expect, it } from 'vitest';
-import type { ChangedCheck, ChangedField, ChangedFigure } from '@/lib/compare/comparison';
+import type { ChangedCheck, ChangedField, ChangedFigure, ChangedItem } from '@/lib/compare/comparison';
 import { CheckChanges } from '@/lib/ui/compare/check-changes';
 import { FieldChanges } from '@/lib/ui/compare/field-changes';
 import { FigureChanges } from '@/lib/ui/compare/figure-changes';
@@ -17,7 +17,7 @@ const field: ChangedField = {
     before: '28 mm',
     after: '22 mm',
   },
-  ...{ rawBefore: 28, rawAfter: 22 },
+  ...{ rawBefore: 28, rawAfter: 22, isNew: false },
 };
 const changed: ChangedCheck = {
   ...{
@@ -47,7 +47,7 @@ const warmer: ChangedFigure = {
 };
 
 describe('changed fields', () => {
-  const props = { fields: [field], stages: [], before: 'Revision B', after: 'Revision C', letter: 'C' };
+  const props = { fields: [field], items: [], before: 'Revision B', after: 'Revision C', letter: 'C' };
 
   it('stand with the old value left, then triangle with letter, then the new value in a cloud', () => {
     expect(words(<FieldChanges {...props} />)).toMatch(/Train, Stage 3: face width 28 mm C 22 mm/);
@@ -55,12 +55,31 @@ describe('changed fields', () => {
     expect(markup(<FieldChanges {...props} />)).toContain('aria-label="changed to"');
   });
 
-  it('say so when nothing differs, and tell of stages that came', () => {
+  it('say of a field that the part had not before that it was not there', () => {
+    const fresh = { ...field, before: '–', rawBefore: null, isNew: true };
+    expect(words(<FieldChanges {...props} fields={[fresh]} />)).toContain('not there');
+    expect(words(<FieldChanges {...props} />)).not.toContain('not there');
+  });
+
+  it('say so when nothing differs, and tell of items that came, went or moved', () => {
     expect(words(<FieldChanges {...props} fields={[]} />)).toBe(
       'No field differs between Revision B and Revision C.',
     );
-    const added = { id: 'k4', kind: 'added' as const, from: null, to: 2 };
-    expect(words(<FieldChanges {...props} stages={[added]} />)).toContain('A stage was added in place 2');
+    const stage: ChangedItem = {
+      ...{ list: 'train.stages', item: 'Stage', id: 'k4', kind: 'added', from: null, to: 2, words: 'Spur' },
+    };
+    const load: ChangedItem = {
+      ...{ list: 'duty.loads', item: 'Load', id: 'up', kind: 'removed', from: 1, to: null, words: '' },
+    };
+    const told = (item: ChangedItem) => words(<FieldChanges {...props} fields={[]} items={[item]} />);
+    expect(told(stage)).toContain('A stage was added in place 2, counted from the motor (Spur).');
+    expect(told({ ...stage, kind: 'removed', from: 2, to: null })).toContain(
+      'The stage in place 2, counted from the motor (Spur), was removed.',
+    );
+    expect(told({ ...stage, kind: 'moved', from: 2, to: 3 })).toContain(
+      'The stage in place 2 (Spur) moved to place 3.',
+    );
+    expect(told(load)).toContain('The load in place 1 was removed.');
   });
 });
 

@@ -8,7 +8,8 @@ import { ErrorSummary } from '@/lib/ui/forms/error-summary';
 import { markup, words } from './render';
 
 function leaf(field: Field | undefined): LeafField {
-  if (field === undefined || field.kind === 'part' || field.kind === 'list') throw new Error('not a leaf');
+  if (field === undefined || field.kind === 'part' || field.kind === 'list' || field.kind === 'variants')
+    throw new Error('not a leaf');
   return field;
 }
 const width = leaf(fieldOf(quantity({ label: 'Face width', symbol: 'b', unit: 'mm', min: 2, max: 200 })));
