@@ -16,7 +16,9 @@ export const addresses = {
   ledger: (club: string) => `/clubs/${club}/ledger`,
   draft: (design: string) => `/designs/${design}/draft`,
   saveDraft: (design: string) => `/designs/${design}/draft/save`,
-  revision: (design: string, letter: string) => `/designs/${design}/${letter}`,
+  /** @param method of the assessment to show; left out: the newest */
+  revision: (design: string, letter: string, method?: string | null) =>
+    `/designs/${design}/${letter}${withMethod(method)}`,
   remark: (design: string, letter: string) => `/designs/${design}/${letter}/remark`,
   decide: (design: string, letter: string, about: string) =>
     `/designs/${design}/${letter}/decide?about=${encodeURIComponent(about)}`,
@@ -25,7 +27,14 @@ export const addresses = {
   withdraw: (design: string, letter: string, signature: string) =>
     `/designs/${design}/${letter}/withdraw?signature=${signature}`,
   worked: (design: string, letter: string) => `/designs/${design}/${letter}/worked`,
+  /** Where a number of a revision or of the draft is followed from; the number is named by `of`. */
+  trace: (design: string, side: string, method?: string | null) =>
+    `/designs/${design}/trace/${side}${withMethod(method)}`,
   compare: (design: string, before: string, after: string) => `/designs/${design}/compare/${before}/${after}`,
   sign: (design: string, letter: string, holdPoint: HoldPoint) =>
     `/designs/${design}/${letter}/sign/${holdPoint}`,
 } as const;
+
+function withMethod(method: string | null | undefined): string {
+  return method == null ? '' : `?method=${encodeURIComponent(method)}`;
+}

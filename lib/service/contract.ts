@@ -15,6 +15,7 @@ import type { InvitationOffer, Invited, MembersView, SignedIn } from './views/me
 import type { SheetView } from './views/sheet';
 import type { ShelfView } from './views/shelf';
 import type { Signed, SigningView } from './views/signing';
+import type { TraceView } from './views/trace';
 
 /** A use case for someone signed in; null as viewer is refused with `viewer.none`. */
 export type UseCase<I extends z.ZodType, T> = (
@@ -54,6 +55,8 @@ export interface Contract {
   revisionSheet: UseCase<typeof designs.revisionSheet, SheetView>;
   // sheets/compare-revisions
   compareRevisions: UseCase<typeof designs.compareRevisions, CompareView>;
+  // sheets/follow-number
+  followNumber: UseCase<typeof designs.followNumber, TraceView>;
 
   // threads/start-thread
   startThread: UseCase<typeof review.startThread, { readonly threadId: string; readonly number: number }>;

@@ -13,6 +13,7 @@ export const failures = {
   'club.taken': { status: 409, sentence: 'There is a club with this code already.' },
   'design.notFound': { status: 404, sentence: 'There is no such design, or it is not one of your club’s.' },
   'revision.notFound': { status: 404, sentence: 'This design has no such revision.' },
+  'number.notFound': { status: 404, sentence: 'This sheet has no such number.' },
   'thread.notFound': { status: 404, sentence: 'There is no such thread.' },
   'finding.notFound': { status: 404, sentence: 'This revision has no such finding.' },
   'signoff.notFound': { status: 404, sentence: 'There is no such signature.' },

@@ -13,11 +13,16 @@ import { keepMarkup, markupOf } from './kept-markup';
 export async function makeOnce(id: string, element: ReactNode): Promise<string> {
   const known = markupOf(id);
   if (known !== null) return known;
-  // Past the bundler, which refuses this import on the side of the server that has only half of React.
-  const { renderToStaticMarkup } = await import(/* turbopackIgnore: true */ 'react-dom/server');
-  const markup = plainLetters(renderToStaticMarkup(element));
+  const markup = await toMarkup(element);
   keepMarkup(id, markup);
   return markup;
+}
+
+/** The element as text. */
+export async function toMarkup(element: ReactNode): Promise<string> {
+  // Past the bundler, which refuses this import on the side of the server that has only half of React.
+  const { renderToStaticMarkup } = await import(/* turbopackIgnore: true */ 'react-dom/server');
+  return plainLetters(renderToStaticMarkup(element));
 }
 
 /**

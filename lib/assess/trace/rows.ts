@@ -1,4 +1,5 @@
 // Values of the catalogue as a reader follows them: what each is, its range, how well it is founded, and its source.
+import { bearingSize } from '@/lib/catalog/bearings/sizes';
 import { cellChemistry, cellKeys } from '@/lib/catalog/cells';
 import { copper } from '@/lib/catalog/copper';
 import { materials } from '@/lib/catalog/materials/materials';
@@ -26,7 +27,7 @@ export interface CatalogRow {
 /** The row behind `catalog:<key>`; undefined for a name that no table has. */
 export function catalogRow(key: string): CatalogRow | undefined {
   rows ??= new Map([...materialRows(), ...ruleRows(), ...copperRows(), ...cellRows(), ...others()]);
-  return rows.get(key);
+  return rows.get(key) ?? bearingRow(key);
 }
 
 type Entry = readonly [key: string, row: CatalogRow];
@@ -95,6 +96,23 @@ function cellRows(): Entry[] {
       });
     });
   });
+}
+
+const bearingWords: Readonly<Record<string, string>> = {
+  d: 'bore',
+  D: 'outer diameter',
+  B: 'width',
+  C: 'dynamic rating',
+  C_0: 'static rating',
+};
+
+/** `bearings.<number>.<symbol>`, after which a comma may say how it was chosen. */
+function bearingRow(key: string): CatalogRow | undefined {
+  const [, number = '', symbol = '', chosen = ''] = /^bearings\.([^.]+)\.(\w+)(.*)$/.exec(key) ?? [];
+  const [size, words] = [bearingSize(number), bearingWords[symbol]];
+  if (size === undefined || words === undefined) return undefined;
+  const { source, basis } = size.from;
+  return plain(key, `Ball bearing ${size.number}, ${words}${chosen}`, source, { basis })[1];
 }
 
 const guesses = {

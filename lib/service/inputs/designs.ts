@@ -1,5 +1,6 @@
 // Inputs about designs, drafts and revisions.
 import { z } from 'zod';
+import { subjectKinds } from '@/lib/assess/trace/subject';
 import { edit } from '@/lib/design/edit';
 import { clubCode, designNumber, letter, line, prose } from './terms';
 
@@ -45,6 +46,17 @@ export const compareRevisions = z.object({
   before: letter,
   /** A letter, or `draft`. */
   after: z.union([letter, z.literal('draft')]),
+});
+
+export const followNumber = z.object({
+  design: designNumber,
+  /** A letter, or `draft`. */
+  side: z.union([letter, z.literal('draft')]),
+  kind: z.enum(subjectKinds),
+  /** Key of the check, figure or curve. */
+  key: z.string().min(1).max(300),
+  /** Method of the assessment; left out: the newest. */
+  method: z.string().max(40).optional(),
 });
 
 export const reviseAssessment = z.object({ design: designNumber, letter });

@@ -7,6 +7,7 @@ import { type Column, type Row, RuledTable } from '../table/ruled-table';
 import { elementOf } from './kinds';
 import { Pins } from './pins';
 import type { RemarkPin } from './remark-pin';
+import { workedPlace } from './worked-place';
 
 interface CheckTableProps {
   /** What the table shows, e.g. `Checks of the teeth`. */
@@ -14,7 +15,7 @@ interface CheckTableProps {
   /** All rows are of the kind that the caption names: it is shown, and the rows name their elements only. */
   readonly oneKind?: boolean | undefined;
   readonly checks: readonly Check[];
-  /** Address of the worked sheet; each check then leads to its own steps there. */
+  /** Address of the worked sheet; each check then leads to its own steps there, or unfolds them in its place. */
   readonly workedHref?: string | undefined;
   readonly pins?: readonly RemarkPin[] | undefined;
 }
@@ -107,14 +108,14 @@ function CheckName({
   workedHref,
   pins,
 }: { readonly check: Check } & Pick<RowSetting, 'oneKind' | 'workedHref' | 'pins'>) {
-  const step = check.steps.at(-1);
   const name = oneKind ? elementOf(check) : check.label;
+  const href = workedHref === undefined ? null : workedPlace(workedHref, check);
   return (
     <>
-      {workedHref === undefined || step === undefined ? (
+      {href === null ? (
         name
       ) : (
-        <a href={`${workedHref}#step-${step}`} title="Show how it is worked">
+        <a href={href} data-follow="">
           {name}
         </a>
       )}{' '}

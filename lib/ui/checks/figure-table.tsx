@@ -6,11 +6,12 @@ import { RuledTable } from '../table/ruled-table';
 import { QuantitySymbol } from '../worked/quantity-symbol';
 import { Pins } from './pins';
 import type { RemarkPin } from './remark-pin';
+import { workedPlaceOfFigure } from './worked-place';
 
 interface FigureTableProps {
   readonly caption: string;
   readonly figures: readonly Figure[];
-  /** Address of the worked sheet; each figure then leads to its own step there. */
+  /** Address of the worked sheet; each figure then leads to its own step there, or unfolds it in its place. */
   readonly workedHref?: string | undefined;
   readonly pins?: readonly RemarkPin[] | undefined;
 }
@@ -28,11 +29,7 @@ export function FigureTable({ caption, figures, workedHref, pins }: FigureTableP
         tone: f.value === null ? 'unknown' : 'plain',
         cells: [
           <Fragment key="name">
-            {workedHref === undefined || f.step === null ? (
-              f.label
-            ) : (
-              <a href={`${workedHref}#step-${f.step}`}>{f.label}</a>
-            )}
+            <FigureName figure={f} workedHref={workedHref} />
             <Pins pins={pins} at={f.key} />
           </Fragment>,
           <QuantitySymbol key="symbol" name={f.symbol} />,
@@ -41,5 +38,18 @@ export function FigureTable({ caption, figures, workedHref, pins }: FigureTableP
         note: f.value === null ? `Not assessed: ${f.missing ?? 'no reason is given.'}` : undefined,
       }))}
     />
+  );
+}
+
+function FigureName({
+  figure,
+  workedHref,
+}: { readonly figure: Figure } & Pick<FigureTableProps, 'workedHref'>) {
+  const href = workedHref === undefined ? null : workedPlaceOfFigure(workedHref, figure);
+  if (href === null) return figure.label;
+  return (
+    <a href={href} data-follow="">
+      {figure.label}
+    </a>
   );
 }

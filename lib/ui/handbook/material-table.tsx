@@ -1,23 +1,16 @@
 // Values of a catalogue: nominal, range, how well founded, and the source; an absent source is said, not hidden.
-import type { Basis, CatalogValue } from '@/lib/catalog/value';
+import type { CatalogValue } from '@/lib/catalog/value';
 import { printEntered } from '@/lib/quantity/print';
 import { WordMark } from '../marks/word-mark';
 import { RuledTable } from '../table/ruled-table';
 import { printUnit } from '../worked/si-quantity';
+import { basisWords } from './basis';
 
 interface MaterialTableProps {
   /** E.g. `PETG (printed)`. */
   readonly caption: string;
   readonly rows: readonly { readonly label: string; readonly value: CatalogValue }[];
 }
-
-const bases: Readonly<Record<Basis, string>> = {
-  sourced: 'read',
-  mixed: 'adapted',
-  memory: 'from memory',
-  definition: 'definition',
-  tested: 'tested by the club',
-};
 
 /** Table of catalogue values; a row's address is `#row-<key>`. */
 export function MaterialTable({ caption, rows }: MaterialTableProps) {
@@ -47,7 +40,7 @@ export function MaterialTable({ caption, rows }: MaterialTableProps) {
             {value.source}
           </span>,
           <WordMark key="basis" kind={value.basis === 'memory' ? 'not-assessed' : 'holds'}>
-            {bases[value.basis]}
+            {basisWords[value.basis]}
           </WordMark>,
         ],
         note: value.note,

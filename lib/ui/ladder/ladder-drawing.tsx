@@ -1,18 +1,39 @@
 // The ladder as one SVG, in the wide or the narrow form.
 
+import { LadderName } from './ladder-name';
 import { LadderRowDrawing } from './ladder-row';
 import type { LadderLayout, TopLabel } from './layout';
 import { hatching } from './strokes';
 
-/** Draws a layout; hidden from the ear, which gets the summary and the tables. */
-export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) {
+interface LadderDrawingProps {
+  readonly layout: LadderLayout;
+  readonly workedHref?: string | undefined;
+}
+
+/** Draws a layout; all but what can be pressed is hidden from the ear, which gets the summary and the tables. */
+export function LadderDrawing({ layout, workedHref }: LadderDrawingProps) {
   return (
+    // biome-ignore lint/a11y/noSvgWithoutTitle: the group around it has a name, and a title would show as a tip
     <svg
-      className={`drawing form-${l.form}`}
-      viewBox={`0 0 ${l.width} ${l.height}`}
-      aria-hidden="true"
+      className={`drawing form-${layout.form}`}
+      viewBox={`0 0 ${layout.width} ${layout.height}`}
+      aria-hidden={workedHref === undefined ? true : undefined}
       focusable="false"
     >
+      {/* biome-ignore lint/a11y/noAriaHiddenOnFocusable: nothing in it takes the focus */}
+      <g aria-hidden="true">
+        <Lines layout={layout} />
+      </g>
+      {layout.rows.map((row) => (
+        <LadderName key={row.check.key} row={row} layout={layout} workedHref={workedHref} />
+      ))}
+    </svg>
+  );
+}
+
+function Lines({ layout: l }: { readonly layout: LadderLayout }) {
+  return (
+    <>
       <path className="line-grid" d={paper(l)} />
       {l.hatch === null ? null : (
         <path className="line-hatch" d={hatching(l.hatch.from, l.plotTop, l.hatch.to, l.axisY, 10)} />
@@ -45,7 +66,7 @@ export function LadderDrawing({ layout: l }: { readonly layout: LadderLayout }) 
       <text className="text-second" x={l.right} y={l.axisY + 37} textAnchor="end">
         output torque, N·m
       </text>
-    </svg>
+    </>
   );
 }
 

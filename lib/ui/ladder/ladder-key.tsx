@@ -8,7 +8,8 @@ export function LadderKey({
   hatch,
   unknown,
   scatter,
-}: Readonly<Record<'forced' | 'hatch' | 'unknown' | 'scatter', boolean>>) {
+  pressed,
+}: Readonly<Record<'forced' | 'hatch' | 'unknown' | 'scatter' | 'pressed', boolean>>) {
   return (
     <ul className="drawing-key">
       <Item words="asked by the duty">
@@ -36,6 +37,7 @@ export function LadderKey({
         </Item>
       ) : null}
       <li>at the right: how it would give way</li>
+      {pressed ? <li>a name leads to how its element is worked</li> : null}
     </ul>
   );
 }

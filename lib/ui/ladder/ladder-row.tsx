@@ -1,13 +1,6 @@
 // One row of the ladder: a dimension line from zero to what the element holds, or a hidden line with the words.
 import { modeLabels } from '@/lib/assess/assessment';
-import {
-  type LadderLayout,
-  type LadderRow,
-  nameSize,
-  nameStretch,
-  type RowArrow,
-  unknownBox,
-} from './layout';
+import { type LadderLayout, type LadderRow, type RowArrow, unknownBox } from './layout';
 import { arrowhead, breakSign } from './strokes';
 import { textWidth } from './text-width';
 
@@ -19,18 +12,23 @@ interface RowProps {
 /** Draws one row. */
 export function LadderRowDrawing({ row, layout }: RowProps) {
   const below = row.check.status === 'below';
-  const tone = row.arrow === null ? 'row-unknown' : below ? 'row-below' : 'row-holds';
   return (
-    <g className={row.weakest ? `${tone} row-weakest` : tone}>
+    <g className={rowTone(row)}>
       {row.arrow === null ? (
         <Unknown row={row} layout={layout} />
       ) : (
         <Arrow arrow={row.arrow} y={row.y} left={layout.left} weakest={row.weakest} right={layout.right} />
       )}
-      <Name row={row} layout={layout} />
       <Mode row={row} layout={layout} below={below} />
     </g>
   );
+}
+
+/** Classes of a row: how it stands, and whether it is the weakest. */
+export function rowTone(row: LadderRow): string {
+  const below = row.check.status === 'below';
+  const tone = row.arrow === null ? 'row-unknown' : below ? 'row-below' : 'row-holds';
+  return row.weakest ? `${tone} row-weakest` : tone;
 }
 
 function Arrow(p: {
@@ -74,35 +72,6 @@ function Unknown({ row, layout }: RowProps) {
       <text className="text-label" x={row.boxX + width / 2} y={row.y + 4} textAnchor="middle">
         NOT ASSESSED
       </text>
-    </>
-  );
-}
-
-function Name({ row, layout }: RowProps) {
-  const wide = layout.form === 'wide';
-  const widest = Math.max(...row.names.map((n) => textWidth(n, nameSize, nameStretch)));
-  return (
-    <>
-      {wide ? null : (
-        <rect
-          className="fill-sheet"
-          x={0}
-          y={row.nameY - 12}
-          width={Math.min(0.93 * widest + 3, layout.width)}
-          height={row.names.length * 15 + 1}
-        />
-      )}
-      {row.names.map((name, i) => (
-        <text
-          key={name}
-          className="text-name"
-          x={wide ? layout.left - 12 : 0}
-          y={row.nameY + i * 15}
-          textAnchor={wide ? 'end' : 'start'}
-        >
-          {name}
-        </text>
-      ))}
     </>
   );
 }

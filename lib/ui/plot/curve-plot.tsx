@@ -10,8 +10,14 @@ import { markLetter, plotLayout } from './layout';
 /** How many rows of numbers the folded table shows at most. */
 const mostRows = 24;
 
+interface CurvePlotProps {
+  readonly curve: Curve;
+  /** Address of the worked sheet; what the curve is drawn from then unfolds below it. */
+  readonly workedHref?: string | undefined;
+}
+
 /** Plot of one curve; a curve without points says so. */
-export function CurvePlot({ curve }: { readonly curve: Curve }) {
+export function CurvePlot({ curve, workedHref }: CurvePlotProps) {
   if (curve.lines.every((l) => l.points.length === 0))
     return <p className="hush">{curve.label}: not assessed, there is nothing to draw.</p>;
   return (
@@ -40,6 +46,13 @@ export function CurvePlot({ curve }: { readonly curve: Curve }) {
             </li>
           ))}
         </ul>
+      )}
+      {workedHref === undefined ? null : (
+        <p className="hush">
+          <a href={workedHref} data-follow={`curve-${curve.key}`}>
+            What it is drawn from
+          </a>
+        </p>
       )}
       <details>
         <summary>the numbers</summary>

@@ -13,10 +13,7 @@ interface Setting {
 }
 
 const settings = new Map<string, Setting>();
-const constants = new Map([
-  ['pi', '<mi>π</mi>'],
-  ['e', '<mi mathvariant="normal">e</mi>'],
-]);
+const constants = new Map([['pi', '<mi>π</mi>']]);
 
 /** `sigma_F = K_F · F_t ∕ …` as a MathML block; a residual as `0 = …`. */
 export function formulaMathML(formula: Pick<AnyFormula, 'symbol' | 'text' | 'residual'>): string {

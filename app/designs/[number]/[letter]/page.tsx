@@ -1,6 +1,8 @@
 // The sheet of a revision: what breaks first, hold points, checks and figures by section, what was entered, and beside
 // it findings and remarks.
 import type { Metadata } from 'next';
+import { addresses } from '@/app/_parts/addresses';
+import { FollowInPlace } from '@/app/_parts/following/follow-in-place';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
 import { Unchanging } from '@/app/_parts/unchanging/unchanging';
@@ -31,6 +33,7 @@ export default async function RevisionPage({ params, searchParams }: Props) {
   return shown(result, (sheet) => (
     <PageFrame club={sheet.design.club.code}>
       <RevisionSheet sheet={sheet} />
+      <FollowInPlace sides={[{ label: null, href: addresses.trace(number, letter, method) }]} />
     </PageFrame>
   ));
 }

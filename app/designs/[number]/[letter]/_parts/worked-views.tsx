@@ -22,7 +22,7 @@ export interface WorkedProps extends Pick<SheetView, 'assessment' | 'changed'> {
 }
 
 /** What is shown of a revision before its hold points. */
-export function WeakestLink({ assessment, changed }: WorkedProps) {
+export function WeakestLink({ number, revision, assessment, changed }: WorkedProps) {
   const { headline, checks } = assessment;
   const weakest = checks.find((c) => c.key === headline.weakest);
   const sections = sectionsOf(assessment);
@@ -44,7 +44,7 @@ export function WeakestLink({ assessment, changed }: WorkedProps) {
         ]}
       />
       <View letter="A" title="What holds, in rising order" id="ladder">
-        <Ladder checks={checks} headline={headline} />
+        <Ladder checks={checks} headline={headline} workedHref={addresses.worked(number, revision.letter)} />
       </View>
     </>
   );
@@ -134,7 +134,7 @@ function Section({ section, workedHref, pins, weakest }: SectionProps) {
     <>
       <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} fold weakest={weakest} />
       {curves.map((c) => (
-        <CurvePlot key={c.key} curve={c} />
+        <CurvePlot key={c.key} curve={c} workedHref={workedHref} />
       ))}
       {figures.length === 0 ? null : (
         <details>

@@ -1,0 +1,17 @@
+'use client';
+// Lets every number that a page marks as followed (`data-follow`) unfold in its place. Without script the same words are
+// links to the worked sheet.
+import { useEffect } from 'react';
+import { type FollowedSide, followNumbers } from './follow-numbers';
+
+interface FollowInPlaceProps {
+  /** Where the traces come from; on a comparison, both sides in the order they are shown. */
+  readonly sides: readonly FollowedSide[];
+}
+
+/** Draws nothing. */
+export function FollowInPlace({ sides }: FollowInPlaceProps) {
+  // At every rendering: what a page shows may have been set anew.
+  useEffect(() => followNumbers(document, sides));
+  return null;
+}
