@@ -53,30 +53,89 @@ export const stiffnessAtRadius = formula({
   of: (g) => g.c * g.r ** 2,
 });
 
-/** Peak torque (N m) when energy E (J) meets a spring k (N m/rad) while a torque T_d (N m) keeps pushing. */
-export const strikeTorque = formula({
-  key: 'hazard.strikeTorque',
-  symbol: 'T_s',
-  name: 'Peak torque of a strike, drive still pushing',
-  unit: 'N m',
-  given: { T_d: 'N m', k: 'N m/rad', E: 'J' },
-  text: 'T_d + sqrt(T_d^2 + 2 * k * E)',
-  source: balance,
-  validity:
-    'Linear springs in series, no damping. k of train and stop together and E of all that moves: two masses that rebound from one another can bring up to 16 % more; where the arm is the heavier, its energy goes into the stop and the train sees less.',
-  of: (g) => g.T_d + Math.sqrt(g.T_d ** 2 + 2 * g.k * g.E),
+/** Share of the rotor in all that moves, both at the output; J_L load and arm (kg m²), N the ratio, J_m the rotor (kg m²). */
+export const rotorShare = formula({
+  key: 'hazard.rotorShare',
+  symbol: 's_R',
+  name: 'Share of the rotor in what moves',
+  unit: '1',
+  given: { N: '1', J_m: 'kg m^2', J_L: 'kg m^2' },
+  text: 'N^2 * J_m / (J_L + N^2 * J_m)',
+  source: 'Energy balance',
+  of: (g) => (g.N ** 2 * g.J_m) / (g.J_L + g.N ** 2 * g.J_m),
 });
 
-/** Angle (rad) that the springs give at the peak of a strike. */
-export const strikeAngle = formula({
-  key: 'hazard.strikeAngle',
-  symbol: 'phi_s',
-  name: 'Give at the peak of a strike',
-  unit: 'rad',
-  given: { T_s: 'N m', k: 'N m/rad' },
-  text: 'T_s / k',
+/** Share of all the energy that can get into the train: a heavy arm gives most of its own to the stop and rebounds. */
+export const trainEnergyShare = formula({
+  key: 'hazard.trainEnergyShare',
+  symbol: 'f_E',
+  name: 'Share of the energy that the train may have to take',
+  unit: '1',
+  given: { s_R: '1' },
+  text: '1 - max(0, 1 - 2 * s_R)^2',
+  source: 'Momentum of two masses after one of them rebounds; all of it where the rotor is the heavier',
+  domain: { s_R: [0, 1] },
+  of: (g) => 1 - Math.max(0, 1 - 2 * g.s_R) ** 2,
+});
+
+/**
+ * Peak torque (N m) when energy E (J) meets springs in a row, k (N m/rad), while a torque T_d (N m) keeps pushing. c_r is
+ * 1 for one mass and 1.27 for arm and rotor that may rebound from one another.
+ */
+export const strikeTorque = formula({
+  key: 'hazard.strikeTorque',
+  symbol: 'T_row',
+  name: 'Torque of a strike, springs in a row',
+  unit: 'N m',
+  given: { T_d: 'N m', c_r: '1', k: 'N m/rad', E: 'J' },
+  text: 'T_d + c_r * sqrt(T_d^2 + 2 * k * E)',
   source: balance,
-  of: (g) => g.T_s / g.k,
+  validity:
+    'Linear springs, no damping. With c_r of 1.27 an upper bound: two masses worked in time never reach it.',
+  domain: { c_r: [1, 1.3] },
+  of: (g) => g.T_d + g.c_r * Math.sqrt(g.T_d ** 2 + 2 * g.k * g.E),
+});
+
+/** Torque (N m) in the train when the stop k_s (N m/rad) slows the arm and the train only has to slow the rotor, s_R of all. */
+export const strikeThroughArm = formula({
+  key: 'hazard.strikeThroughArm',
+  symbol: 'T_arm',
+  name: 'Torque of a strike, the stop taking the arm',
+  unit: 'N m',
+  given: { T_d: 'N m', s_R: '1', k_s: 'N m/rad', E: 'J' },
+  text: '2 * T_d + 1.77 * s_R * sqrt(T_d^2 + 2 * k_s * E)',
+  source:
+    'Newton’s law; 1.77 is the most that a half-sine pulse is magnified, Harris’ Shock and Vibration Handbook (from memory)',
+  validity: 'An upper bound: the push counts twice, as if it came on at the blow.',
+  domain: { s_R: [0, 1] },
+  of: (g) => 2 * g.T_d + 1.77 * g.s_R * Math.sqrt(g.T_d ** 2 + 2 * g.k_s * g.E),
+});
+
+/** Torque (N m) in the train k_t (N m/rad) when the stop does not give, f_E of the energy E (J) going into it. */
+export const strikeOnTrain = formula({
+  key: 'hazard.strikeOnTrain',
+  symbol: 'T_hard',
+  name: 'Torque of a strike on a stop that does not give',
+  unit: 'N m',
+  given: { T_d: 'N m', k_t: 'N m/rad', f_E: '1', E: 'J' },
+  text: '2 * T_d + sqrt(T_d^2 + 2 * k_t * f_E * E)',
+  source: balance,
+  validity:
+    'An upper bound for any stop, of the first blow: damping is taken to have stilled the train before the drive brings the arm back.',
+  domain: { f_E: [0, 1] },
+  of: (g) => 2 * g.T_d + Math.sqrt(g.T_d ** 2 + 2 * g.k_t * g.f_E * g.E),
+});
+
+/** Peak torque (N m) of a strike: the least of three bounds, each of which it stays below. */
+export const strikePeak = formula({
+  key: 'hazard.strikePeak',
+  symbol: 'T_s',
+  name: 'Peak torque of a strike',
+  unit: 'N m',
+  given: { T_row: 'N m', T_arm: 'N m', T_hard: 'N m' },
+  text: 'min(T_row, T_arm, T_hard)',
+  source: 'All three bounds hold at once',
+  of: (g) => Math.min(g.T_row, g.T_arm, g.T_hard),
 });
 
 /** Torque (N m) at which a spring buffer k_s (N m/rad) has used up its travel phi_b (rad). */
@@ -91,31 +150,46 @@ export const fullBufferTorque = formula({
   of: (g) => g.k_s * g.phi_b,
 });
 
-/** Energy (J) left when the buffer is solid: what moves, and what the drive has added, less what the springs k hold. */
+/** Torque (N m) at the stop when it has slowed all that moves: what its buffer must bear without getting solid. */
+export const stopPeak = formula({
+  key: 'hazard.stopPeak',
+  symbol: 'T_stop',
+  name: 'Torque at the stop',
+  unit: 'N m',
+  given: { T_d: 'N m', k_s: 'N m/rad', E: 'J' },
+  text: 'T_d + sqrt(T_d^2 + 2 * k_s * E)',
+  source: balance,
+  of: (g) => g.T_d + Math.sqrt(g.T_d ** 2 + 2 * g.k_s * g.E),
+});
+
+/** Energy (J) left when the buffer k_s (N m/rad) is solid: what moves, and what the drive has added, less what it holds. */
 export const energyPastBuffer = formula({
   key: 'hazard.energyPastBuffer',
   symbol: 'E_left',
   name: 'Energy left when the buffer is solid',
   unit: 'J',
-  given: { E: 'J', T_d: 'N m', T_full: 'N m', k: 'N m/rad' },
-  text: 'E + T_d * T_full / k - T_full^2 / (2 * k)',
+  given: { E: 'J', T_d: 'N m', T_full: 'N m', k_s: 'N m/rad' },
+  text: 'E + T_d * T_full / k_s - T_full^2 / (2 * k_s)',
   source: balance,
-  validity: 'k of train and buffer in series. Below zero the buffer never gets solid.',
-  domain: { E: [50, 90], T_d: [0, 2], T_full: [1, 5], k: [1, 5] },
-  of: (g) => g.E + (g.T_d * g.T_full) / g.k - g.T_full ** 2 / (2 * g.k),
+  validity: 'Below zero the buffer never gets solid.',
+  domain: { E: [50, 90], T_d: [0, 2], T_full: [1, 5], k_s: [1, 5] },
+  of: (g) => g.E + (g.T_d * g.T_full) / g.k_s - g.T_full ** 2 / (2 * g.k_s),
 });
 
-/** Peak torque (N m) when the buffer gets solid and the train k_t (N m/rad) alone takes what is left. */
+/** Peak torque (N m) when the buffer gets solid and the train k_t (N m/rad) takes its share f_E of what is left. */
 export const solidStrikeTorque = formula({
   key: 'hazard.solidStrikeTorque',
   symbol: 'T_s',
   name: 'Peak torque of a strike past the buffer',
   unit: 'N m',
-  given: { T_d: 'N m', T_full: 'N m', k_t: 'N m/rad', E_left: 'J' },
-  text: 'T_d + sqrt((T_full - T_d)^2 + 2 * k_t * E_left)',
+  given: { T_d: 'N m', s_R: '1', T_full: 'N m', k_t: 'N m/rad', f_E: '1', E_left: 'J' },
+  text: '2 * T_d + 1.77 * s_R * T_full + 1.05 * sqrt(T_d^2 + 2 * k_t * f_E * E_left)',
   source: balance,
-  validity: 'Stop stiff once the buffer is solid; E_left not below zero.',
-  of: (g) => g.T_d + Math.sqrt((g.T_full - g.T_d) ** 2 + 2 * g.k_t * g.E_left),
+  validity:
+    'An upper bound, a twentieth for the second blow of what the drive pushes back; stop stiff once the buffer is solid; E_left not below zero.',
+  domain: { s_R: [0, 1], f_E: [0, 1] },
+  of: (g) =>
+    2 * g.T_d + 1.77 * g.s_R * g.T_full + 1.05 * Math.sqrt(g.T_d ** 2 + 2 * g.k_t * g.f_E * g.E_left),
 });
 
 /** Output torque (N m) that a strike may reach so that an element that holds T (N m) keeps its factor S. */
@@ -142,60 +216,39 @@ export const bufferAngle = formula({
   of: (g) => g.s_b / g.r,
 });
 
-/** Peak torque (N m) on a buffer of constant torque over a travel phi_b (rad), stiff train: no buffer of that travel does better. */
-export const bufferTorque = formula({
-  key: 'hazard.bufferTorque',
-  symbol: 'T_b',
-  name: 'Peak torque on a constant-force buffer',
-  unit: 'N m',
-  given: { T_d: 'N m', E: 'J', phi_b: 'rad' },
-  text: 'T_d + E / phi_b',
-  source: 'Energy balance: constant force over the whole travel',
-  of: (g) => g.T_d + g.E / g.phi_b,
-});
-
-/** Peak torque (N m) on a linear spring that uses a travel phi_b (rad) to its end, stiff train. */
-export const springBufferTorque = formula({
-  key: 'hazard.springBufferTorque',
-  symbol: 'T_b',
-  name: 'Peak torque on a spring buffer that uses its travel',
-  unit: 'N m',
-  given: { T_d: 'N m', E: 'J', phi_b: 'rad' },
-  text: '2 * (T_d + E / phi_b)',
-  source: balance,
-  of: (g) => 2 * (g.T_d + g.E / g.phi_b),
-});
-
-/** Travel (rad) of a constant-force buffer that keeps a strike at T_lim (N m), stiff train: the least of any buffer. */
+/**
+ * Travel (rad) of a constant-force buffer that keeps a strike at T_lim (N m) in the train, the least of any buffer; the
+ * rotor, s_R of what moves, swings behind the sudden force by as much again.
+ */
 export const bufferTravel = formula({
   key: 'hazard.bufferTravel',
   symbol: 'phi_b',
   name: 'Travel of a constant-force buffer',
   unit: 'rad',
-  given: { E: 'J', T_lim: 'N m', T_d: 'N m' },
-  text: 'E / (T_lim - T_d)',
-  source: 'Energy balance: constant force over the whole travel',
-  validity: 'T_lim above T_d: a drive that pushes harder than the limit is not stopped within it.',
-  domain: { T_lim: [11, 20], T_d: [0, 10] },
-  of: (g) => (g.T_lim > g.T_d ? g.E / (g.T_lim - g.T_d) : Number.NaN),
+  given: { s_R: '1', E: 'J', T_lim: 'N m', T_d: 'N m' },
+  text: '2 * s_R * E / (T_lim - 2 * T_d)',
+  source: 'Energy balance: constant force over the whole travel, doubled in the train by its sudden onset',
+  validity: 'T_lim above twice T_d: a drive that pushes harder is not stopped within the limit.',
+  domain: { s_R: [0, 1], T_lim: [21, 40], T_d: [0, 10] },
+  of: (g) => (g.T_lim > 2 * g.T_d ? (2 * g.s_R * g.E) / (g.T_lim - 2 * g.T_d) : Number.NaN),
 });
 
-/**
- * Travel (rad) of a linear spring that keeps a strike at T_lim (N m), the train’s own give at that torque taken off;
- * k_t (N m/rad) its stiffness. Below zero the train alone gives enough.
- */
+/** Travel (rad) of a spring at the stop that keeps a strike at T_lim (N m) in the train. */
 export const springBufferTravel = formula({
   key: 'hazard.springBufferTravel',
   symbol: 'phi_b',
   name: 'Travel of a spring buffer',
   unit: 'rad',
-  given: { E: 'J', T_lim: 'N m', T_d: 'N m', k_t: 'N m/rad' },
-  text: '2 * E / (T_lim - 2 * T_d) - T_lim / k_t',
-  source: balance,
+  given: { E: 'J', T_lim: 'N m', T_d: 'N m', s_R: '1' },
+  text: '2 * E / ((T_lim - 2 * T_d) / (1.77 * s_R) - T_d)',
+  source: 'Solved from the torque of a strike with the stop taking the arm, at the stop’s own peak',
   validity:
-    'T_lim above twice T_d: a drive that meets a spring at speed winds it up to twice its own torque at least.',
-  domain: { T_lim: [21, 40], T_d: [0, 10] },
-  of: (g) => (g.T_lim > 2 * g.T_d ? (2 * g.E) / (g.T_lim - 2 * g.T_d) - g.T_lim / g.k_t : Number.NaN),
+    'T_lim above T_d (2 + 1.77 s_R): a drive that pushes harder goes past the limit on any spring. Train taken as stiff.',
+  domain: { T_lim: [61, 90], T_d: [0, 10], s_R: [0.1, 1] },
+  of: (g) => {
+    const room = (g.T_lim - 2 * g.T_d) / (1.77 * g.s_R) - g.T_d;
+    return room > 0 ? (2 * g.E) / room : Number.NaN;
+  },
 });
 
 /** Way (m) that a travel phi_b (rad) is at a radius r (m). */
@@ -210,34 +263,24 @@ export const bufferStroke = formula({
   of: (g) => g.phi_b * g.r,
 });
 
-/** Share of the give, and of the energy, that one spring of a row takes; k_sum the row, k_part the one, at one shaft (N m/rad). */
-export const giveShare = formula({
-  key: 'hazard.giveShare',
-  symbol: 's_k',
-  name: 'Share of one spring in the give of a row',
-  unit: '1',
-  given: { k_sum: 'N m/rad', k_part: 'N m/rad' },
-  text: 'k_sum / k_part',
-  source: 'Springs in series carry one torque',
-  of: (g) => g.k_sum / g.k_part,
-});
-
 export const strikeFormulas = [
   speedOverTravel,
   reachableSpeed,
   strikeSpeed,
   stiffnessAtRadius,
+  rotorShare,
+  trainEnergyShare,
   strikeTorque,
-  strikeAngle,
+  strikeThroughArm,
+  strikeOnTrain,
+  strikePeak,
   fullBufferTorque,
+  stopPeak,
   energyPastBuffer,
   solidStrikeTorque,
   strikeLimit,
   bufferAngle,
-  bufferTorque,
-  springBufferTorque,
   bufferTravel,
   springBufferTravel,
   bufferStroke,
-  giveShare,
 ] as const;

@@ -1,12 +1,12 @@
 // Play and give of the whole train at its output, and the resonance that follows.
 import {
   freeResonance,
+  giveShare,
   lockedResonance,
   stiffnessInSeries,
   windUp,
   windUpEnergy,
 } from '@/lib/calc/gears/backlash/wind-up';
-import { giveShare } from '@/lib/calc/hazard/strike';
 import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
 import { addFigure, type TrainWork, type Work } from '../../work';

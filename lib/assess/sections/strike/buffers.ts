@@ -3,7 +3,6 @@ import { bufferStroke, bufferTravel, springBufferTravel } from '@/lib/calc/hazar
 import { printSI } from '@/lib/quantity/print';
 import type { Traced } from '@/lib/quantity/traced';
 import type { Work } from '../../work';
-import type { StiffnessWork } from '../stiffness/stiffness';
 import type { Swing } from './blow';
 import { figure } from './figure';
 
@@ -11,12 +10,7 @@ export const noWeakest =
   'No element of the train could be assessed, so nothing says what the blow may reach.';
 
 /** The travel at the stop that would keep the strike within what the governing element may bear. */
-export function buffers(
-  work: Work,
-  swing: Swing | string,
-  { known: k_t }: StiffnessWork,
-  limit: Traced | null,
-): void {
+export function buffers(work: Work, swing: Swing | string, limit: Traced | null): void {
   const r = work.design.output.stopRadius;
   const missing =
     typeof swing === 'string'
@@ -32,26 +26,14 @@ export function buffers(
       : null;
   const stroke = (phi_b: Traced, as: string) =>
     at === null ? null : work.sheet.work('strike', 'strike', bufferStroke, { phi_b, r: at.r }, as);
-  const spring =
-    at === null || k_t === null
-      ? null
-      : work.sheet.work(
-          'strike',
-          'strike',
-          springBufferTravel,
-          { E: at.swing.energy, T_lim: at.limit, T_d: at.swing.push, k_t },
-          'phi_b.spring',
-        );
-  const constant =
+  const given =
     at === null
       ? null
-      : work.sheet.work(
-          'strike',
-          'strike',
-          bufferTravel,
-          { E: at.swing.energy, T_lim: at.limit, T_d: at.swing.push },
-          'phi_b.constant',
-        );
+      : { E: at.swing.energy, T_lim: at.limit, T_d: at.swing.push, s_R: at.swing.rotorShare };
+  const spring =
+    given === null ? null : work.sheet.work('strike', 'strike', springBufferTravel, given, 'phi_b.spring');
+  const constant =
+    given === null ? null : work.sheet.work('strike', 'strike', bufferTravel, given, 'phi_b.constant');
   const tooStrong =
     at === null
       ? ''
@@ -62,24 +44,18 @@ export function buffers(
     'Travel that a spring at the stop needs to keep the blow within what the train bears',
     's_b',
     'mm',
-    usable(
-      spring,
-      missing ?? (k_t === null ? 'Nothing that is known of the train gives.' : tooStrong),
-      's_b.spring',
-      stroke,
-    ),
+    usable(spring, missing ?? tooStrong, 's_b.spring', stroke),
   );
   figure(
     work,
     'leastTravel',
-    'Travel that the best of buffers needs, at constant force',
+    'Travel that the best of buffers, of constant force, needs for the same',
     's_b',
     'mm',
     usable(constant, missing ?? tooStrong, 's_b.constant', stroke),
   );
 }
 
-/** Below zero the train gives enough by itself. */
 function usable(
   phi: Traced | null,
   missing: string,
@@ -87,6 +63,5 @@ function usable(
   stroke: (phi_b: Traced, as: string) => Traced | null,
 ): Traced | string {
   if (phi === null || !Number.isFinite(phi.value)) return missing;
-  if (phi.value <= 0) return 'None: the train gives enough by itself.';
   return stroke(phi, as) ?? missing;
 }

@@ -40,31 +40,18 @@ export function strikeSection(
   );
   figure(
     work,
-    'rigidTorque',
-    'Peak torque at the output against a stop that does not give',
-    'T_s',
-    'N m',
-    rigidTorque(work, swing, stiffness),
-  );
-  const blow = blowOf(work, swing, stiffness);
-  const known = typeof blow !== 'string';
-  figure(
-    work,
-    'torque',
-    'Peak torque at the output in a strike',
-    'T_s',
-    'N m',
-    known ? blow.torque : blow,
-    true,
-  );
-  figure(
-    work,
-    'trainShare',
-    'Share of the give that lies in the train',
-    's_k',
+    'rotorShare',
+    'Share of the rotor in what moves',
+    's_R',
     '%',
-    known ? blow.trainShare : blow,
+    typeof swing === 'string' ? swing : swing.rotorShare,
   );
+  const rigid = rigidTorque(work, swing, stiffness);
+  figure(work, 'rigidTorque', 'Peak torque in the train on a stop that does not give', 'T_s', 'N m', rigid);
+  const blow = blowOf(work, swing, rigid, stiffness);
+  const known = typeof blow !== 'string';
+  const torque = known ? blow.torque : blow;
+  figure(work, 'torque', 'Peak torque in the train in a strike, at the output', 'T_s', 'N m', torque, true);
   const limit = governing === null ? null : limitOf(work, governing);
   addCheck(work, {
     key: 'strike.peak',
@@ -73,7 +60,7 @@ export function strikeSection(
       governing === null ? 'Strike at the stop' : `Strike at the stop, against ${lowered(governing.label)}`,
     mode: 'peak',
     unit: 'N m',
-    demandLabel: 'Peak torque at the output in a strike',
+    demandLabel: 'Peak torque in the train in a strike, at the output',
     capacityLabel:
       governing === null ? 'What the weakest link holds' : `What ${lowered(governing.label)} holds`,
     demand: known ? blow.torque : null,
@@ -86,7 +73,7 @@ export function strikeSection(
     missing: known ? noWeakest : blow,
     caveat: known ? caveatOf(stiffness, blow.solid) : null,
   });
-  buffers(work, swing, stiffness, limit);
+  buffers(work, swing, limit);
 }
 
 /** The element that breaks or slips at one overload with the least room over its required factor. */
@@ -117,9 +104,7 @@ function limitOf(work: Work, check: Check): Traced {
 }
 
 function caveatOf({ leftOut }: StiffnessWork, solid: boolean): string {
-  const words = [
-    'Train and stop are taken as springs in a row without damping; two masses that rebound can bring a sixth more.',
-  ];
+  const words = ['An upper bound without damping, for load and arm as one mass and the rotor as another.'];
   if (solid) words.push('The buffer gets solid, and the train takes the rest.');
   if (leftOut.length > 0) words.push(`Taken as rigid for want of data: ${leftOut.join(', ')}.`);
   return words.join(' ');

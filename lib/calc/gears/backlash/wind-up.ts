@@ -94,7 +94,20 @@ export const twistedLength = formula({
   of: (g) => Math.abs(g.x_2 - g.x_1),
 });
 
+/** Share of the give, and of the energy, that one spring of a row takes; k_sum the row, k_part the one, at one shaft (N m/rad). */
+export const giveShare = formula({
+  key: 'gears.giveShare',
+  symbol: 's_k',
+  name: 'Share of one spring in the give of a row',
+  unit: '1',
+  given: { k_sum: 'N m/rad', k_part: 'N m/rad' },
+  text: 'k_sum / k_part',
+  source: 'Springs in series carry one torque',
+  of: (g) => g.k_sum / g.k_part,
+});
+
 export const windUpFormulas = [
+  giveShare,
   twistedLength,
   stiffnessAtOutput,
   stiffnessInSeries,
