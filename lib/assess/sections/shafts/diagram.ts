@@ -11,6 +11,7 @@ const parts = 6;
 
 export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution<Traced>): void {
   const points = momentPoints(stations);
+  if (!points.every(({ y }) => Number.isFinite(y))) return;
   const torque = torquePoints(line, layout, stations);
   work.curves.push({
     key: `${line.at}.moments`,
@@ -28,7 +29,10 @@ export function diagram(work: Work, line: Line, layout: Layout, { stations }: So
       label: markWords[name] ?? name,
       x: x.value,
       y: moment.value,
+      from: moment.from,
+      stands: name.startsWith('driv') ? 'member' : 'bearing',
     })),
+    inputs: torque.length === 0 ? [] : [{ symbol: 'T', ...line.torque }],
   });
 }
 

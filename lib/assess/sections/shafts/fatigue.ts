@@ -42,7 +42,7 @@ export function fatigueOf(call: StressCall & { readonly moves: Traced | null }):
     required,
     demand: d === null || S_f === null ? null : demandOf(d, S_f),
     capacity: S_f,
-    caveat: caveatOf(endurance.values, `${forEver}${triedCaveat}`),
+    caveat: caveatOf(endurance.values, `${forEver}${triedCaveat(line)}`),
     scatter: S_f === null ? null : scatterOf(S_f.value, ranges),
     leastDiameter: work.sheet.work(
       'shafts',

@@ -25,6 +25,9 @@ export interface Layout {
   readonly twisted: { readonly from: number; readonly to: number } | null;
 }
 
+/** Places nearer than this are one, m: what is drawn cannot be told apart below a micrometre. */
+const atOnePlace = 1e-6;
+
 const origin = practice(0, 'support A, where places are counted from');
 const anyWay = practice(0, 'the only mesh on its shaft: the direction changes no size');
 
@@ -37,7 +40,8 @@ export function layoutOf(line: Line): Layout | string {
   const unknown = members.find(({ push }) => typeof push === 'string');
   if (typeof unknown?.push === 'string') return unknown.push;
   if (shaft.span === null) return 'Enter the distance from support A to support B.';
-  if (shaft.span.value === 0) return 'Both supports stand at one place: enter the distance between them.';
+  if (shaft.span.value < atOnePlace)
+    return 'Both supports stand at one place: enter the distance between them.';
   const body = bodyOf(shaft);
   if (typeof body === 'string') return body;
   const loads = loadsOf(line);
@@ -49,7 +53,8 @@ function bodyOf(shaft: NamedShaft): Layout['body'] | string {
   if (shaft.kind !== 'pin') return null;
   const { bearingAAt: A, bearingBAt: B } = shaft;
   if (A === null || B === null) return 'Enter where both bearings sit on the pin.';
-  if (A.value === B.value) return 'Both bearings sit at one place of the pin: enter where each sits.';
+  if (Math.abs(A.value - B.value) < atOnePlace)
+    return 'Both bearings sit at one place of the pin: enter where each sits.';
   return { A, B };
 }
 

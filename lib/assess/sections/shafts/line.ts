@@ -110,12 +110,15 @@ function pushOf(key: MemberKey, { stage, place }: StageLoads, forces: MemberForc
 const noWeight = practice(0, 'gravity does not act on the arm');
 const noThrust = practice(0, 'the arm does not push along its shaft');
 
+/** An arm shorter than this is none, m. */
+const shortestArm = 1e-6;
+
 /** The torque at the output is taken as one force at the tip of the arm, where there is an arm. */
 function armOn(work: Work, at: string, shaft: ShaftSI): Member {
   const { duty, output } = work.design;
   const { sheet } = work;
   const arm = (): Push => {
-    if (duty.armLength.value === 0) return { kind: 'balanced' };
+    if (duty.armLength.value < shortestArm) return { kind: 'balanced' };
     const W = duty.gravity
       ? sheet.work('shafts', at, hangingWeight, {
           g_n: standardGravity,

@@ -27,6 +27,7 @@ export function overloadOf({
   const { M_b, T } = stations.worst(severity);
   const S_y = booked(strength);
   const { diameter: d } = shaft;
+  const cases = triedCaveat(line);
   return {
     required,
     demand:
@@ -34,7 +35,7 @@ export function overloadOf({
         ? null
         : work.sheet.work('shafts', line.at, notchedStress, { K_f: K_s, M_b, K_fs: K_s, T, d }, 'sigma_v'),
     capacity: S_y,
-    caveat: caveatOf([strength], material.kind === 'metal' ? triedCaveat : `${plasticCaveat} ${triedCaveat}`),
+    caveat: caveatOf([strength], material.kind === 'metal' ? cases : `${plasticCaveat} ${cases}`),
     scatter: { low: strength.siLow, high: strength.siHigh },
     leastDiameter: work.sheet.work('shafts', line.at, leastDiameterStatic, {
       n: practice(required.factor, required.from),

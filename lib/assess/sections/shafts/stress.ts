@@ -26,6 +26,13 @@ export interface StressWork {
   readonly leastDiameter: Traced;
 }
 
-/** Said of every shaft: the document does not tell which way its loads run. */
-export const triedCaveat =
+const tried =
   'The torque either way, helices of either hand and the arm anywhere: the worst of these cases counts.';
+const crossed = 'Behind a worm the directions are read along the shaft of its wheel.';
+
+/** Said of every shaft: the document does not tell which way its loads run. */
+export function triedCaveat({ members }: Line): string {
+  const meshes = members.filter(({ push }) => typeof push !== 'string' && push.kind === 'mesh');
+  const turned = meshes.some(({ key, end }) => key === 'driven' && end?.loads.crossed === true);
+  return turned && meshes.length > 1 ? `${tried} ${crossed}` : tried;
+}

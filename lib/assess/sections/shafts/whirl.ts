@@ -1,6 +1,5 @@
 // The speed at which a turning shaft whips, from below, beside the speed at which it turns; and its mass.
 import {
-  discMass,
   massPerLength,
   overhangLeft,
   overhangRight,
@@ -19,10 +18,11 @@ import { whirlMargin } from '@/lib/catalog/shafts/limits';
 import type { Traced } from '@/lib/quantity/traced';
 import { booked } from '../../book';
 import { practice } from '../../sheet';
-import { addCheck, addFigure, type StageLoads, type Work } from '../../work';
+import { addCheck, addFigure, type Work } from '../../work';
 import type { Stiff } from './beam';
 import type { Layout } from './layout';
-import type { Line, Member } from './line';
+import type { Line } from './line';
+import { massesOf } from './masses';
 import { densityOf, missingDiameter, missingMaterial } from './material';
 
 const solid = practice(0, 'solid shaft');
@@ -71,7 +71,8 @@ export function whirlCheck(
     required: whirlMargin.value,
     requiredFrom: whirlMargin.source,
     missing: typeof critical === 'string' ? critical : null,
-    caveat: 'Gears are taken as solid discs in one point each, the bearings as stiff.',
+    caveat:
+      'Gears are taken as solid discs in one point each, a planetary set as a disc of its ring’s size; the bearings as stiff.',
   });
 }
 
@@ -152,25 +153,4 @@ function giveAt(work: Work, at: string, key: string, x: Traced, l: Traced, stiff
       ? sheet.work('shafts', at, overhangLeft, { x_A: origin, x_1: x, x_2: x }, `c_A.${key}`)
       : sheet.work('shafts', at, overhangRight, { x_B: l, x_1: x, x_2: x }, `c_B.${key}`);
   return sheet.work('shafts', at, giveBeyond, { c, l, ...stiff }, as);
-}
-
-/** Masses of one member: a disc for a gear or pulley, arm and tip mass for the arm. */
-function massesOf(work: Work, at: string, { key, end }: Member): readonly Traced[] | string {
-  if (end === null) return [work.design.output.armMass, work.design.duty.tipMass];
-  const { loads, load } = end;
-  const { stage, place } = loads;
-  const width = widthOf(stage);
-  if (width === null)
-    return `The mass of a member of ${place.toLowerCase()} is not known: a planetary set has no single disc.`;
-  if (load.material === null) return `Enter the material of ${place.toLowerCase()}.`;
-  if (typeof load.forces === 'string') return `${place}: ${load.forces}`;
-  const rho = densityOf(work, load.material);
-  if (typeof rho === 'string') return rho;
-  const disc = { rho: booked(rho), d: load.forces.diameter, b: width };
-  return [work.sheet.work('shafts', at, discMass, disc, `m_g.${key}`)];
-}
-
-function widthOf(stage: StageLoads['stage']): Traced | null {
-  if (stage.kind === 'planetary') return null;
-  return stage.kind === 'belt' ? stage.width : stage.faceWidth;
 }
