@@ -11,6 +11,7 @@ import { outputToRigCases } from './power/output-to-rig-cases';
 import { sound } from './power/sound';
 import { supplyAndDriveCases } from './power/supply-and-drive-cases';
 import { changed } from './power/worked';
+import { caseCases, cased } from './rules/case-cases';
 import { gearCases } from './rules/gear-cases';
 import { jointCases } from './rules/joint-cases';
 import { kindCases } from './rules/kind-cases';
@@ -26,6 +27,7 @@ const bases = [
   { base: mixedTrain, cases: kindCases },
   { base: described, cases: jointCases },
   { base: shafted, cases: shaftCases },
+  { base: cased, cases: caseCases },
 ];
 const powerRules = new Set(ruleCases.map((c) => c.rule));
 const shown = bases.flatMap((b) => b.cases.map((c) => c.rule));

@@ -63,6 +63,7 @@ export function screwed(change: (d: Design) => void = () => undefined): Design {
   };
   d.output = {
     ...d.output,
+    armHub: { kind: 'integral' },
     stops: 'both',
     stopTravel: 160,
     armStiffness: 900,

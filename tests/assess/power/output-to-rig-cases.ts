@@ -109,8 +109,8 @@ export const outputToRigCases: readonly RuleCase[] = [
   {
     rule: 'holding-not-shown',
     title: 'bolts that nobody has tried',
-    fires: { 'rig.holdTorque': null },
-    quiet: { 'rig.holdTorque': null, 'rig.held': 'hand' },
+    fires: { 'rig.holdTorque': null, 'rig.clampForce': null },
+    quiet: { 'rig.holdTorque': null, 'rig.clampForce': null, 'rig.held': 'hand' },
     at: 'rig.holdTorque',
     class: 'major',
   },

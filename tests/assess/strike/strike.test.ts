@@ -134,7 +134,7 @@ describe('what the blow is judged by', () => {
   it('would hold with a spring of the travel that it asks for', () => {
     const mild = (stiffness: number, travel: number) =>
       worked((d) => {
-        Object.assign(d.drive, { motorCurrentLimit: 1 });
+        Object.assign(d.drive, { motorCurrentLimit: 3 });
         Object.assign(d.output, { stopStiffness: stiffness, bufferTravel: travel });
       });
     const asked = mild(2000, 12);

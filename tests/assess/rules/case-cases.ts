@@ -1,0 +1,166 @@
+// Cases of the rules on case, play, strikes and clamps, each a change of a described two-stage actuator.
+import type { Design } from '@/lib/design/document';
+import { screwed } from '../case/screwed';
+import type { RuleCase } from '../power/rule-case';
+
+/** Nuts behind the motor, so that no thread strips. */
+export const cased: Design = screwed((d) => {
+  Object.assign(d.case.motorScrews, { into: 'nut', engagement: 3.2 });
+  d.drive.mode = 'position';
+});
+
+export const caseCases: readonly RuleCase[] = [
+  {
+    rule: 'no-screws',
+    title: 'nothing holds the motor; what is not described is another matter',
+    fires: { 'case.motorScrews': { kind: 'none' } },
+    quiet: { 'case.motorScrews': { kind: 'unnamed' } },
+    at: 'case.motorScrews',
+    class: 'critical',
+  },
+  {
+    rule: 'no-screws',
+    title: 'nothing holds a case of plates; a case in one piece needs nothing',
+    fires: { 'case.caseScrews': { kind: 'none' } },
+    quiet: { 'case.caseScrews': { kind: 'none' }, 'case.split': 'whole' },
+    at: 'case.caseScrews',
+    class: 'critical',
+  },
+  {
+    rule: 'screws-not-described',
+    title: 'motor screws that nobody described',
+    fires: { 'case.motorScrews': { kind: 'unnamed' } },
+    quiet: { 'case.motorScrews': { kind: 'none' } },
+    at: 'case.motorScrews',
+    class: 'minor',
+  },
+  {
+    rule: 'screws-not-described',
+    title: 'threads whose engagement is not entered, where a break can hurt',
+    fires: { 'case.caseScrews.engagement': null, 'duty.consequence': 'harm' },
+    quiet: { 'duty.consequence': 'harm' },
+    at: 'case.caseScrews',
+    class: 'major',
+  },
+  {
+    rule: 'screws-slip',
+    title: '1 N·m leaves 6 × 280 N × 0.25 × 70 mm = 29.4 N·m for 15 N·m; 2 times 15 N·m are asked for',
+    fires: { 'case.caseScrews.torque': 1 },
+    quiet: { 'case.caseScrews.torque': 1.05 },
+    at: 'case.caseScrews.slip',
+    class: 'major',
+  },
+  {
+    rule: 'screws-slip',
+    title: 'half shells pulled with 156 N a screw: 280 N are left of 1 N·m, 336 N of 1.2 N·m',
+    fires: { 'case.split': 'along', 'case.caseScrews.clamped': null, 'case.caseScrews.torque': 1 },
+    quiet: { 'case.split': 'along', 'case.caseScrews.clamped': null, 'case.caseScrews.torque': 1.2 },
+    at: 'case.caseScrews.parting',
+    class: 'major',
+  },
+  {
+    rule: 'screws-strip',
+    title: 'an M4 insert of 850 N drawn up with 1625 N',
+    fires: { 'case.motorScrews.into': 'heatSet' },
+    quiet: { 'case.motorScrews.into': 'nut' },
+    at: 'case.motorScrews.strip',
+    class: 'critical',
+  },
+  {
+    rule: 'screws-strip',
+    title: 'drawn up with 292 N, a factor of 2.9; with 276 N one of 3.1',
+    fires: { 'case.motorScrews.into': 'heatSet', 'case.motorScrews.torque': 0.18 },
+    quiet: { 'case.motorScrews.into': 'heatSet', 'case.motorScrews.torque': 0.17 },
+    at: 'case.motorScrews.strip',
+    class: 'major',
+  },
+  {
+    rule: 'screws-overtightened',
+    title: '5 N·m on M5 of class 8.8',
+    fires: { 'case.caseScrews.torque': 5 },
+    quiet: { 'case.caseScrews.torque': 4.9 },
+    at: 'case.caseScrews.stress.tightening',
+    class: 'major',
+  },
+  {
+    rule: 'head-sinks',
+    title: '6500 N over a ring of 15 mm and 5.5 mm press with 42.5 MPa on 42 MPa',
+    fires: { 'case.caseScrews.torque': 5 },
+    quiet: { 'case.caseScrews.torque': 4.9 },
+    at: 'case.caseScrews.head',
+    class: 'minor',
+  },
+  {
+    rule: 'friction-on-plastic',
+    title: 'plates of PETG; aluminium does not creep',
+    fires: {},
+    quiet: { 'case.material': 'al_6061_t6', 'case.layers': 'solid' },
+    at: 'case.caseScrews.slip',
+    also: ['case.motorScrews.slip'],
+    class: 'minor',
+  },
+  {
+    rule: 'few-screws',
+    title: 'two screws are a hinge',
+    fires: { 'case.motorScrews.count': 2 },
+    quiet: { 'case.motorScrews.count': 3 },
+    at: 'case.motorScrews.count',
+    class: 'minor',
+  },
+  {
+    rule: 'teeth-bind',
+    title: 'axes that may stand 0.25 mm nearer',
+    fires: { 'train.stages.k1.centreTolerance': 0.25 },
+    quiet: { 'train.stages.k1.centreTolerance': 0.1 },
+    at: 'train.stages.k1.centreTolerance',
+    class: 'major',
+  },
+  {
+    rule: 'play-beyond-dead-band',
+    title: '0.520° of play on ±0.25°',
+    fires: { 'loop.deadBand': 0.25 },
+    quiet: { 'loop.deadBand': 0.27 },
+    at: 'loop.deadBand',
+    class: 'minor',
+  },
+  {
+    rule: 'give-not-told',
+    title: 'a motor shaft that nobody described',
+    fires: { 'train.motorShaft': { kind: 'unnamed' } },
+    quiet: {},
+    at: 'train',
+    class: 'minor',
+  },
+  {
+    rule: 'strike-breaks',
+    title: 'a drive that pushes with 17.6 N·m, and one held to 1.3 N·m on a longer buffer',
+    fires: {},
+    quiet: { 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20 },
+    at: 'strike.peak',
+    class: 'critical',
+  },
+  {
+    rule: 'strike-breaks',
+    title: 'a stop of 2000 N/mm, and one of 40 N/mm',
+    fires: { 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20, 'output.stopStiffness': 2000 },
+    quiet: { 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20, 'output.stopStiffness': 40 },
+    at: 'strike.peak',
+    class: 'major',
+  },
+  {
+    rule: 'strike-not-assessed',
+    title: 'a stop without a stiffness',
+    fires: { 'output.stopStiffness': null },
+    quiet: {},
+    at: 'output.stopStiffness',
+    class: 'minor',
+  },
+  {
+    rule: 'clamps-in-sweep',
+    title: 'clamps 499 mm from the axis of an arm of 500 mm that swings level',
+    fires: { 'duty.gravity': false, 'rig.held': 'clamps', 'rig.clampRadius': 499 },
+    quiet: { 'duty.gravity': false, 'rig.held': 'clamps', 'rig.clampRadius': 500 },
+    at: 'rig.clampRadius',
+    class: 'minor',
+  },
+];
