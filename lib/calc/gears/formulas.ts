@@ -8,6 +8,7 @@ import { setStiffnessFormulas } from './backlash/set-stiffness';
 import { trainBacklashFormulas } from './backlash/train';
 import { windUpFormulas } from './backlash/wind-up';
 import { beltGeometryFormulas } from './belt/geometry';
+import { beltPulleyFormulas } from './belt/pulleys';
 import { beltStrengthFormulas } from './belt/strength';
 import { beltTensionFormulas } from './belt/tension';
 import { efficiencyFormulas } from './efficiency';
@@ -88,6 +89,7 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...beltGeometryFormulas,
   ...beltTensionFormulas,
   ...beltStrengthFormulas,
+  ...beltPulleyFormulas,
   ...wormGeometryFormulas,
   ...wormEfficiencyFormulas,
   ...wormStrengthFormulas,

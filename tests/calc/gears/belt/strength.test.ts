@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as shape from '@/lib/calc/gears/belt/geometry';
+import * as pulleys from '@/lib/calc/gears/belt/pulleys';
 import * as strength from '@/lib/calc/gears/belt/strength';
 import * as forces from '@/lib/calc/gears/belt/tension';
 import { belts } from '@/lib/catalog/belts';
@@ -91,14 +92,14 @@ describe('the stiffness of a belt', () => {
 
 describe('the teeth of a pulley', () => {
   it('shear over their feet: 60 N over six teeth, 10 mm wide and 1.5 mm thick, is 0.67 MPa', () => {
-    const tau = strength.pulleyToothShear.of({ F_uK: 60, z_6: 6, k_z: 1, b: 0.01, c_z: 0.3, p_b: 5e-3 });
+    const tau = pulleys.pulleyToothShear.of({ F_uK: 60, z_6: 6, k_z: 1, b: 0.01, c_z: 0.3, p_b: 5e-3 });
     expect(tau).toBeCloseTo(10 / (0.01 * 1.5e-3), 3);
   });
 
   it('go round a whole number of belt teeth, or miss it by at most half a pitch', () => {
-    expect(strength.beltTeethOff.of({ z_b: 81 })).toBe(0);
-    expect(strength.beltTeethOff.of({ z_b: 80.6 })).toBeCloseTo(0.4, 12);
-    expect(strength.beltTeethOff.of({ z_b: 80.2 })).toBeCloseTo(0.2, 12);
+    expect(pulleys.beltTeethOff.of({ z_b: 81 })).toBe(0);
+    expect(pulleys.beltTeethOff.of({ z_b: 80.6 })).toBeCloseTo(0.4, 12);
+    expect(pulleys.beltTeethOff.of({ z_b: 80.2 })).toBeCloseTo(0.2, 12);
   });
 
   it('carry the shocks of the drive on top', () => {

@@ -1,6 +1,7 @@
 // What a belt carries: effective tension, both strands, and what they put on the shafts.
 
-import { beltMass, beltPeakTension, leastBeltTension } from '@/lib/calc/gears/belt/strength';
+import { beltMass } from '@/lib/calc/gears/belt/pulleys';
+import { beltPeakTension, leastBeltTension } from '@/lib/calc/gears/belt/strength';
 import {
   beltShaftLoad,
   centrifugalTension,

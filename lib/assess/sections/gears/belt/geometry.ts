@@ -8,7 +8,7 @@ import {
   teethInMesh,
   teethInMeshFactor,
 } from '@/lib/calc/gears/belt/geometry';
-import { beltTeethOff, pulleysTouch } from '@/lib/calc/gears/belt/strength';
+import { beltTeethOff, pulleysTouch } from '@/lib/calc/gears/belt/pulleys';
 import { strandLength } from '@/lib/calc/gears/belt/tension';
 import { type Belt, belts } from '@/lib/catalog/belts';
 import type { BeltStage } from '@/lib/design/parts/stage';

@@ -2,7 +2,7 @@
 import { angularBacklash } from '@/lib/calc/gears/backlash/mesh';
 import { slackBeltStiffness } from '@/lib/calc/gears/backlash/set-stiffness';
 import { beltRatio } from '@/lib/calc/gears/belt/geometry';
-import { beltPlay } from '@/lib/calc/gears/belt/strength';
+import { beltPlay } from '@/lib/calc/gears/belt/pulleys';
 import { beltTorsionalStiffness } from '@/lib/calc/gears/belt/tension';
 import { stagePowerLoss } from '@/lib/calc/gears/worm/strength';
 import { beltClearance } from '@/lib/catalog/belts';
