@@ -36,6 +36,7 @@ function printedTrain(): Design {
     'drive.motorCurrentLimit': 80,
     'drive.batteryCurrentLimit': 60,
     'rig.holdTorque': 1000,
+    'output.armHub': { kind: 'integral' },
   });
   return { ...motor, train: { ...motor.train, enclosure: 'open', stages } };
 }

@@ -172,11 +172,11 @@ describe('hubs that grip', () => {
     screwTorque: 1,
   } as const;
 
-  it('a PA-CF clamp with two M3 at 1 N·m keeps 1.28 N·m, by hand', () => {
-    // 1/(0.3 × 3 mm) = 1111 N, 0.4 left after creep, two screws: 889 N; 0.18 × 889 N × 8 mm.
+  it('a PA-CF clamp with two M3 at 1 N·m keeps 2.13 N·m, by hand', () => {
+    // 1/(0.3 × 3 mm) = 1111 N, 0.4 left after creep, two screws: 889 N; 0.3 × 889 N × 8 mm.
     const { check } = hubs({ ...onSteel, [wheelHub]: clamp });
     const c = check(`${wheelHub}.slip`);
-    expect(c.capacity).toBeCloseTo((0.18 * 2 * 0.4 * 1 * 8e-3) / (0.3 * 3e-3), 9);
+    expect(c.capacity).toBeCloseTo((0.3 * 2 * 0.4 * 1 * 8e-3) / (0.3 * 3e-3), 9);
     expect(c.mode).toBe('slip');
     expect(c.required).toBe(2);
     // Proof force of M3 8.8: 580 × 5.03 = 2917 N; 1/(0.2 × 3 mm) = 1667 N at most.
@@ -218,7 +218,7 @@ describe('hubs that grip', () => {
     const p = 60e-3 / 8 / (1.6 / 5000 + 0.71 / 206000);
     expect((check(`${wheelHub}.split`).demand ?? 0) / 1e6).toBeCloseTo(p * 1.25, 6);
     const slip = check(`${wheelHub}.slip`);
-    expect(slip.capacity).toBeCloseTo(((Math.PI / 2) * 0.18 * 0.3 * p * 12 * 64) / 1000, 5);
+    expect(slip.capacity).toBeCloseTo(((Math.PI / 2) * 0.3 * 0.3 * p * 12 * 64) / 1000, 5);
     expect(slip.caveat).toContain('creep');
   });
 
@@ -245,8 +245,8 @@ describe('hubs that grip', () => {
       thickness: 5,
     } as const;
     const { check } = hubs({ ...onSteel, [wheelHub]: flange });
-    // 2/(0.3 × 4 mm) = 1667 N × 0.4 = 667 N; 0.18 × 4 × 667 N × 18 mm = 8.64 N·m.
-    expect(check(`${wheelHub}.slip`).capacity).toBeCloseTo(8.64, 6);
+    // 2/(0.3 × 4 mm) = 1667 N × 0.4 = 667 N; 0.3 × 4 × 667 N × 18 mm = 14.4 N·m.
+    expect(check(`${wheelHub}.slip`).capacity).toBeCloseTo(14.4, 6);
     // Half of the screws: 0.5 × 4 × 65 MPa × 4 mm × 5 mm × 18 mm = 46.8 N·m.
     expect(check(`${wheelHub}.peak`).capacity).toBeCloseTo(46.8, 6);
     expect(check(`${wheelHub}.peak`).capacityLabel).toBe('Torque at the limit of the holes of the flange');

@@ -11,7 +11,7 @@ import {
 import { geometryFactor, thrustTable } from '@/lib/catalog/bearings/factors';
 import type { Traced } from '@/lib/quantity/traced';
 import { cited, practice } from '../../sheet';
-import type { Work } from '../../work';
+import { finite, type Work } from '../../work';
 import { spectrumOf } from '../gears/service/spectrum';
 import type { BearingPlace } from './place';
 
@@ -26,6 +26,7 @@ export function forcesOn(work: Work, b: BearingPlace): Forces | string {
   if (typeof radial === 'string')
     return radial === '' ? 'Describe the shaft: its forces are not known.' : radial;
   if (typeof axial === 'string') return axial;
+  if (finite(radial) === null || finite(axial) === null) return 'Its forces cannot be worked out.';
   const { shockFactor: K_A } = work.design.duty;
   return {
     radial: work.sheet.work('bearings', b.at, shockedLoad, { K_A, F: radial }, 'F_r'),

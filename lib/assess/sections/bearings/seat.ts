@@ -78,17 +78,15 @@ function holdCheck(work: Work, b: BallPlace, body: Body | string, atOnce: Borne 
       ? missingOf(body, atOnce)
       : borneHeld(work, placeOf(b, 'seat'), body, atOnce);
   const F_r =
-    typeof b.radial === 'string'
+    typeof b.radial === 'string' || b.steady
       ? b.radial
-      : b.steady
-        ? b.radial
-        : work.sheet.work(
-            'bearings',
-            b.at,
-            loadAtTorque,
-            { P: b.radial, T_i: holdTorque, T_peak: peakTorque },
-            'F_r.hold',
-          );
+      : work.sheet.work(
+          'bearings',
+          b.at,
+          loadAtTorque,
+          { P: b.radial, T_i: holdTorque, T_peak: peakTorque },
+          'F_r.hold',
+        );
   const demand = typeof F_r === 'string' ? F_r : pressureOf(work, b, F_r, 'p_s.hold');
   const required = requiredSustained(typeof body === 'string' ? false : body.material.across, consequence);
   addCheck(work, {

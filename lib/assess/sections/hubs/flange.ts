@@ -8,7 +8,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import { requiredRootStatic, requiredSlip } from '../../required';
 import { cited, practice } from '../../sheet';
 import type { Work } from '../../work';
-import { gripOf, lowFriction } from './grip';
+import { dryFriction, gripOf } from './grip';
 import { type Bearing, type Joint, type Limit, limitsAtOnce } from './limits';
 import type { HubSI } from './place';
 import { pressOf, proofCheck, threadOf } from './screws';
@@ -38,7 +38,7 @@ export function flangeSlip(work: Work, j: Joint, hub: Flange): Limit | string {
     required: requiredSlip(plastic ? 'printed' : 'metal', work.design.duty.consequence),
     from: [...press.from, ...grip.from],
     range: [...press.range, ...grip.range],
-    also: `${lowFriction} The screws are taken to be drawn up least.`,
+    also: `${dryFriction} The screws are taken to be drawn up least.`,
   };
 }
 

@@ -32,7 +32,7 @@ export interface Grip {
   readonly range: readonly { readonly value: number; readonly low: number; readonly high: number }[];
 }
 
-/** Friction between hub and shaft at the low end of what is published; or why it is not known. */
+/** Dry friction between hub and shaft, with its range; or why it is not known. */
 export function gripOf(j: Joint): Grip | string {
   const { body, shaft } = j;
   const soft = [body, shaft].filter((b) => b.material.kind !== 'metal');
@@ -40,22 +40,22 @@ export function gripOf(j: Joint): Grip | string {
   if (first === undefined) {
     const { value, low, high } = hubFriction.metal;
     return {
-      mu: practice(low, `friction of metal on metal, the low end: ${hubFriction.source}`),
+      mu: practice(value, `friction of metal on metal: ${hubFriction.source}`),
       from: [],
-      range: [{ value: low, low, high: Math.max(value, high) }],
+      range: [{ value, low, high }],
     };
   }
   const name = soft.length === 2 ? 'mu_dry_self' : 'mu_dry_steel';
   const found = first.material.property(name);
   if (found === undefined) return lacking(first.material, name);
   return {
-    mu: { ...catalogued(found), value: found.siLow },
+    mu: catalogued(found),
     from: [found],
-    range: [{ value: found.siLow, low: found.siLow, high: found.siHigh }],
+    range: [{ value: found.si, low: found.siLow, high: found.siHigh }],
   };
 }
 
-export const lowFriction = 'Friction is taken at the low end of its range, dry.';
+export const dryFriction = 'Friction is that of dry faces: grease that creeps in takes most of it.';
 
 const mean = practice(1.645, 'normal deviate that 19 of 20 exceed');
 const further = cited(furtherSetScrew, 'what a further screw adds');
@@ -141,7 +141,7 @@ export function clampLimit(
     required: requiredSlip(plastic ? 'printed' : 'metal', work.design.duty.consequence),
     from: [...press.from, ...grip.from],
     range: [...press.range, ...grip.range],
-    also: `${lowFriction} The clamp is taken to touch along two lines, and its screws to be drawn up least.`,
+    also: `${dryFriction} The clamp is taken to touch along two lines, and its screws to be drawn up least.`,
   };
 }
 

@@ -15,7 +15,7 @@ import { requiredRootStatic, requiredSlip } from '../../required';
 import { practice } from '../../sheet';
 import { addCheck, type Work } from '../../work';
 import { catalogued, caveatOf, lacking, scatterOf } from '../gears/service/materials';
-import { gripOf, lowFriction } from './grip';
+import { dryFriction, gripOf } from './grip';
 import type { Joint, Limit } from './limits';
 import type { HubSI } from './place';
 import { type Body, borneAtOnce, keptAt } from './strength';
@@ -83,8 +83,8 @@ export function pressLimit(work: Work, j: Joint, hub: Press, surroundings: Trace
       ...(creep === null ? [] : [{ value: creep.si, low: creep.siLow, high: creep.siHigh }]),
     ],
     also: plastic
-      ? `${lowFriction} Of the pressure no more is taken to be left than the creep fraction, at the temperature of the case.`
-      : lowFriction,
+      ? `${dryFriction} Of the pressure no more is taken to be left than the creep fraction, at the temperature of the case.`
+      : dryFriction,
   };
 }
 
