@@ -36,7 +36,7 @@ export function assess(document: Design, options: { readonly sheet?: boolean } =
   bearingsSection(work, duty, train, reactions);
   const stiffness = stiffnessSection(work, train);
   const drive = powerSections(work, train);
-  caseSection(work, train, drive);
+  caseSection(work, train);
   // The strike is judged against all that stands before it.
   strikeSection(work, train, drive, stiffness);
   const weakest = weakestOf(work.checks);

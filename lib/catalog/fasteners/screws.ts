@@ -78,13 +78,3 @@ export const torqueFactors = {
   source: 'Shigley’s Mechanical Engineering Design, Table 8-15 (from memory)',
   basis: 'memory',
 } as const;
-
-/** Limits of the M6-6H/6g thread, m, for strip areas. */
-export const m6Limits = {
-  nutMinorMax: 5.153e-3,
-  screwPitchMin: 5.212e-3,
-  screwOuterMin: 5.794e-3,
-  nutPitchMax: 5.5e-3,
-  source: 'ISO 965-2, M6-6H/6g (from memory)',
-  basis: 'memory',
-} as const;

@@ -191,4 +191,17 @@ describe('the give of a train at its output', () => {
     expect(noArm.get('train.stiffness')).toBeCloseTo(f.get('train.stiffness'), 9);
     expect(noArm.missing('train.resonanceLocked')).toBe('Enter the torsional stiffness of the arm.');
   });
+
+  it('winds up further in the warmth: meshes by what their softer plastic keeps, steel shafts not at all', () => {
+    const cold = figures(described((d) => Object.assign(d.duty, { ambient: 23 })));
+    expect(cold.get('train.windUpPeakWarm')).toBeCloseTo(cold.get('train.windUpPeak'), 12);
+    const hot = figures(described((d) => Object.assign(d.duty, { ambient: 50 })));
+    const kept = (m: Parameters<typeof property>[0]) => property(m, 'retention_50C')?.si ?? Number.NaN;
+    const share = (key: string) => hot.get(`train.stages.${key}`);
+    const softer =
+      share('k1.meshGive') / kept('petg_fdm') +
+      share('k2.meshGive') / Math.min(kept('pom_machined'), kept('pa_cf_fdm')) +
+      (1 - share('k1.meshGive') - share('k2.meshGive'));
+    expect(hot.get('train.windUpPeakWarm') / hot.get('train.windUpPeak')).toBeCloseTo(softer, 9);
+  });
 });

@@ -1,6 +1,6 @@
 // The case and the screws that hold it and the motor.
 import { circleRadius } from '@/lib/calc/fasteners/case';
-import type { DriveWork, TrainWork, Work } from '../../work';
+import type { TrainWork, Work } from '../../work';
 import { addCheck } from '../../work';
 import { gearMaterial } from '../gears/service/materials';
 import { caseLoad, type JointLoad, motorLoad } from './loads';
@@ -8,7 +8,7 @@ import { type Joint, preloadOf, type ScrewsSI, shareOf } from './preload';
 import { jointChecks, screwPull } from './slip';
 import { preloadFigures, strengthChecks } from './strength';
 
-export function caseSection(work: Work, train: TrainWork, _drive: DriveWork): void {
+export function caseSection(work: Work, train: TrainWork): void {
   const { caseScrews, motorScrews, split } = work.design.case;
   if (split !== 'whole' || caseScrews.kind === 'screws')
     joint(work, train, 'case.caseScrews', 'Case screws', caseScrews, () => caseLoad(work, train));

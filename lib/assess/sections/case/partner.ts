@@ -135,7 +135,10 @@ function warmed(
   F_23: Traced,
 ): Traced | string {
   const left = retentionAt(work, joint.at, body, train.surroundings, 'f_T.screws');
-  if (typeof left === 'string') return left;
+  if (typeof left === 'string')
+    return typeof train.surroundings === 'string'
+      ? left
+      : `The case is warmer than 80 °C, beyond what the catalogue knows of ${body.name}.`;
   return work.sheet.work('case', joint.at, warmPullOut, { F_23, s_T: left.factor }, 'F_po.warm');
 }
 

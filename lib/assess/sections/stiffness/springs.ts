@@ -7,6 +7,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import { booked } from '../../book';
 import { practice } from '../../sheet';
 import { finite, type TrainWork, type Work } from '../../work';
+import { materialsOf, warmed } from './warm';
 
 export interface Spring {
   /** Path of the part. */
@@ -17,7 +18,11 @@ export interface Spring {
   readonly label: string;
   /** At the output, N m/rad; null where it gives nothing to speak of; the sentence says why it is not known. */
   readonly stiffness: Traced | null | string;
+  /** The same in the warmth of the case. */
+  readonly warm: Traced | null | string;
 }
+
+type Cold = Omit<Spring, 'warm'>;
 
 type ShaftSI = DesignSI['train']['motorShaft'];
 
@@ -25,25 +30,42 @@ type ShaftSI = DesignSI['train']['motorShaft'];
 export function springsOf(work: Work, train: TrainWork): readonly Spring[] {
   const springs: Spring[] = [];
   const { motorShaft } = work.design.train;
-  springs.push(shaftSpring(work, 'train.motorShaft', 'Motor shaft', motorShaft, train.ratio));
+  const push = (spring: Cold, materials: readonly MaterialKey[]) => {
+    const { at, stiffness: k } = spring;
+    const warm = k === null || typeof k === 'string' ? k : warmed(work, at, materials, train.surroundings, k);
+    springs.push({ ...spring, warm });
+  };
+  push(
+    shaftSpring(work, 'train.motorShaft', 'Motor shaft', motorShaft, train.ratio),
+    shaftMaterial(motorShaft),
+  );
   for (const stage of train.stages) {
     const { at, place, meshStiffness: k, after } = stage;
     const name = stage.stage.kind === 'belt' ? 'belt' : stage.planet === null ? 'mesh' : 'set';
-    springs.push({
-      at,
-      name: 'meshGive',
-      label: `${place}, ${name}`,
-      stiffness: typeof k === 'string' ? k : atOutput(work, at, k, after, 'k_out.mesh'),
-    });
-    springs.push(
-      shaftSpring(work, `${at}.shaft`, `Shaft behind ${place.toLowerCase()}`, stage.stage.shaft, after),
+    push(
+      {
+        at,
+        name: 'meshGive',
+        label: `${place}, ${name}`,
+        stiffness: typeof k === 'string' ? k : atOutput(work, at, k, after, 'k_out.mesh'),
+      },
+      materialsOf(stage),
+    );
+    const { shaft } = stage.stage;
+    push(
+      shaftSpring(work, `${at}.shaft`, `Shaft behind ${place.toLowerCase()}`, shaft, after),
+      shaftMaterial(shaft),
     );
   }
   return springs;
 }
 
+function shaftMaterial(shaft: ShaftSI): readonly MaterialKey[] {
+  return shaft.kind === 'turning' && shaft.material !== null ? [shaft.material] : [];
+}
+
 /** The arm, from its hub to its load; null where there is none. */
-export function armSpring(work: Work): Spring | null {
+export function armSpring(work: Work): Cold | null {
   const { duty, output } = work.design;
   if (duty.armLength.value <= 0) return null;
   return {
@@ -60,7 +82,7 @@ function atOutput(work: Work, at: string, k: Traced, i_after: Traced, as: string
 }
 
 /** Twist of a shaft between the members on it. Gears that turn together on a pin are one body. */
-function shaftSpring(work: Work, at: string, label: string, shaft: ShaftSI, after: Traced): Spring {
+function shaftSpring(work: Work, at: string, label: string, shaft: ShaftSI, after: Traced): Cold {
   const part = { at, label, name: 'twistGive' } as const;
   if (shaft.kind === 'unnamed') return { ...part, stiffness: 'The shaft is not described.' };
   if (shaft.kind === 'pin') return { ...part, stiffness: null };

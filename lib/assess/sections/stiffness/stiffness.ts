@@ -26,19 +26,19 @@ export interface StiffnessWork {
 export function stiffnessSection(work: Work, train: TrainWork): StiffnessWork {
   play(work, train);
   const springs = springsOf(work, train);
-  const found = inSeries(work, springs);
-  figures(work, found);
+  const found = inSeries(work, springs, 'stiffness');
+  figures(work, found, inSeries(work, springs, 'warm').atOutput);
   shares(work, springs, found.known);
   const arm = armSpring(work);
   resonances(work, train, arm === null ? found : withArm(work, found, arm));
   return found;
 }
 
-function inSeries(work: Work, springs: readonly Spring[]): StiffnessWork {
+function inSeries(work: Work, springs: readonly Spring[], which: 'stiffness' | 'warm'): StiffnessWork {
   let known: Traced | null = null;
   const leftOut: string[] = [];
   let why: string | null = null;
-  for (const { at, label, stiffness: k } of springs) {
+  for (const { at, label, [which]: k } of springs) {
     if (k === null) continue;
     if (typeof k === 'string') {
       leftOut.push(lowered(label));
@@ -46,12 +46,20 @@ function inSeries(work: Work, springs: readonly Spring[]): StiffnessWork {
       continue;
     }
     known =
-      known === null ? k : work.sheet.work('stiffness', at, stiffnessInSeries, { k_before: known, k_out: k });
+      known === null
+        ? k
+        : work.sheet.work(
+            'stiffness',
+            at,
+            stiffnessInSeries,
+            { k_before: known, k_out: k },
+            which === 'warm' ? 'k_sum.warm' : 'k_sum',
+          );
   }
   return { known, leftOut, atOutput: why ?? known ?? 'Nothing in the train gives.' };
 }
 
-function withArm(work: Work, train: StiffnessWork, arm: Spring): StiffnessWork {
+function withArm(work: Work, train: StiffnessWork, arm: Omit<Spring, 'warm'>): StiffnessWork {
   if (typeof arm.stiffness === 'string') return { ...train, atOutput: arm.stiffness };
   if (typeof train.atOutput === 'string' || arm.stiffness === null) return train;
   const k = work.sheet.work('stiffness', 'output', stiffnessInSeries, {
@@ -63,7 +71,7 @@ function withArm(work: Work, train: StiffnessWork, arm: Spring): StiffnessWork {
 
 const stiffer = 'at 23 °C, hubs and bearings taken as rigid';
 
-function figures(work: Work, { atOutput, known, leftOut }: StiffnessWork): void {
+function figures(work: Work, { atOutput, known, leftOut }: StiffnessWork, warm: Traced | string): void {
   const { peakTorque, holdTorque } = work.design.duty;
   const k_sum = typeof atOutput === 'string' ? null : atOutput;
   const missing = typeof atOutput === 'string' ? atOutput : null;
@@ -120,6 +128,18 @@ function figures(work: Work, { atOutput, known, leftOut }: StiffnessWork): void 
     'J',
     energy,
     missing,
+  );
+  const k_warm = typeof warm === 'string' ? null : warm;
+  figure(
+    work,
+    'train.windUpPeakWarm',
+    'Wind-up at the output under the peak torque, in the warmth of the case',
+    'φ_T',
+    'deg',
+    k_warm === null
+      ? null
+      : work.sheet.work('stiffness', 'train', windUp, { T: peakTorque, k_sum: k_warm }, 'phi_T.warm'),
+    typeof warm === 'string' ? warm : null,
   );
 }
 

@@ -106,7 +106,22 @@ export const giveShare = formula({
   of: (g) => g.k_sum / g.k_part,
 });
 
+/** Stiffness (N m/rad) of a part whose softest material keeps f_T of its stiffness when warm. */
+export const warmStiffness = formula({
+  key: 'gears.warmStiffness',
+  symbol: 'k_warm',
+  name: 'Stiffness when warm',
+  unit: 'N m/rad',
+  given: { k: 'N m/rad', f_T: '1' },
+  text: 'k * f_T',
+  source: 'Strength retained taken for stiffness retained; common practice, no source',
+  validity: 'A lower bound where the materials of a mesh soften unlike.',
+  domain: { f_T: [0.2, 1] },
+  of: (g) => g.k * g.f_T,
+});
+
 export const windUpFormulas = [
+  warmStiffness,
   giveShare,
   twistedLength,
   stiffnessAtOutput,

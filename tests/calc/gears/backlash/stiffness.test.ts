@@ -89,6 +89,15 @@ describe('the give of a train at its output', () => {
   });
 });
 
+it('never overrates a warm mesh: two teeth in a row that soften unlike are stiffer than both at the softer’s share', () => {
+  const series = (a: number, b: number) => 1 / (1 / a + 1 / b);
+  const warm = series(0.5 * 40, 0.9 * 60);
+  expect(spring.warmStiffness.of({ k: series(40, 60), f_T: 0.5 })).toBeLessThan(warm);
+  expect(spring.warmStiffness.of({ k: series(40, 60), f_T: 0.5 })).toBeGreaterThan(
+    series(0.5 * 40, 0.5 * 60) * 0.999,
+  );
+});
+
 it('twists a shaft between its members, whichever comes first', () => {
   expect(spring.twistedLength.of({ x_1: -0.012, x_2: 0.03 })).toBeCloseTo(0.042, 12);
   expect(spring.twistedLength.of({ x_1: 0.03, x_2: -0.012 })).toBeCloseTo(0.042, 12);

@@ -102,7 +102,7 @@ export function retentionAt(
   at: string,
   m: GearMaterial,
   theta: Traced | string,
-  as: 'f_T.root' | 'f_T.flank' | 'f_T.screws',
+  as: `f_T.${string}`,
 ): Retention | string {
   if (m.kind === 'metal') return metalRetention(m, theta);
   if (typeof theta === 'string') return theta;
