@@ -2,7 +2,7 @@
 import type { Traced } from '@/lib/quantity/traced';
 import type { CurvePoint } from '../../assessment';
 import type { Work } from '../../work';
-import { isTwisted, type Layout } from './layout';
+import type { Layout } from './layout';
 import type { Line } from './line';
 import type { Solution, Station } from './solve';
 
@@ -11,7 +11,7 @@ const parts = 6;
 
 export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution<Traced>): void {
   const points = momentPoints(stations);
-  if (!points.every(({ y }) => Number.isFinite(y))) return;
+  if (!points.every(({ y }) => Number.isFinite(y)) || !Number.isFinite(line.torque.value)) return;
   const torque = torquePoints(line, layout, stations);
   work.curves.push({
     key: `${line.at}.moments`,
@@ -64,18 +64,18 @@ function momentPoints(stations: readonly Station<Traced>[]): readonly CurvePoint
 /** Steps up where the torque enters and down where it leaves. */
 function torquePoints(
   line: Line,
-  layout: Layout,
+  { twisted }: Layout,
   stations: readonly Station<Traced>[],
 ): readonly CurvePoint[] {
-  const inside = stations.map(({ x }) => x.value).filter((x) => isTwisted(layout, x));
-  const [first] = inside;
-  const last = inside.at(-1);
-  if (first === undefined || last === undefined || first === last) return [];
+  if (twisted === null) return [];
+  const ends = stations.map(({ x }) => x.value);
+  const from = Number.isFinite(twisted.from) ? twisted.from : Math.min(...ends);
+  const to = Number.isFinite(twisted.to) ? twisted.to : Math.max(...ends);
   const T = line.torque.value;
   return [
-    { x: first, y: 0 },
-    { x: first, y: T },
-    { x: last, y: T },
-    { x: last, y: 0 },
+    { x: from, y: 0 },
+    { x: from, y: T },
+    { x: to, y: T },
+    { x: to, y: 0 },
   ];
 }
