@@ -23,6 +23,10 @@ function printedTrain(): Design {
     centreDistance: null,
     pinion: { ...stage.pinion, teeth: 20, shift: 0 },
     wheel: { ...stage.wheel, teeth: 60, shift: 0 },
+    // The teeth alone are in question: no joint and no shaft may be weaker.
+    inputHub: { kind: 'integral' } as const,
+    outputHub: { kind: 'integral' } as const,
+    shaft: { kind: 'unnamed' } as const,
   }));
   const motor = changed(swingArm, {
     'duty.peakTorque': 15,
