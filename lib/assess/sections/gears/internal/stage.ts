@@ -13,6 +13,7 @@ import { boreOf } from '../pair/work';
 import { type Friction, frictionOf } from '../service/friction';
 import { type StageLoad, stageLoad } from '../service/loads';
 import { gearMaterial } from '../service/materials';
+import { slidingFigures } from '../strength/sliding';
 import { internalFigures } from './fouling';
 import { type InternalGeometry, internalGeometry } from './geometry';
 
@@ -55,6 +56,7 @@ export function workInternal(call: StageCall<InternalStage>): StageWork {
       add(work, at, place, [['ratio', 'ratio', 'u', '1', geometry.u]]);
       internalFigures(work, geometry, place);
       pinionFigures(work, geometry);
+      slidingFigures(work, geometry);
       loadFigures(work, geometry, load, forces, friction);
       const gears = {
         pinion: { ...boreOf(stage.inputHub), internal: true, name: `${place} pinion` },
