@@ -19,6 +19,7 @@ import { specificSliding } from './teeth/specific-sliding';
 import { thinRim } from './teeth/thin-rim';
 import { undercut } from './teeth/undercut';
 import { warmTeeth } from './teeth/warm-teeth';
+import { beltLoadPath } from './train/belt-load-path';
 import { beltLengthFits, beltMesh, beltOverlap, beltSmallPulley, beltTension } from './train/belts';
 import { centreDistance } from './train/centre-distance';
 import { internalFouling } from './train/internal-fouling';
@@ -34,6 +35,7 @@ import { wormHeat, wormLocking } from './train/worms';
 export const gearRules: readonly Rule[] = [
   weakestLink,
   printedLoadPath,
+  beltLoadPath,
   dutyProfile,
   loadSpectrum,
   missingLife,

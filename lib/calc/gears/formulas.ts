@@ -49,6 +49,7 @@ import { steelRootFormulas } from './strength/steel-root';
 import { wormEfficiencyFormulas } from './worm/efficiency';
 import { wormGeometryFormulas } from './worm/geometry';
 import { wormStrengthFormulas } from './worm/strength';
+import { wormWearFormulas } from './worm/wear';
 
 export const gearsFormulas: readonly AnyFormula[] = [
   ...angleFormulas,
@@ -93,6 +94,7 @@ export const gearsFormulas: readonly AnyFormula[] = [
   ...wormGeometryFormulas,
   ...wormEfficiencyFormulas,
   ...wormStrengthFormulas,
+  ...wormWearFormulas,
   ...meshBacklashFormulas,
   ...backlashAllowanceFormulas,
   ...trainBacklashFormulas,

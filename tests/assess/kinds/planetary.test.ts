@@ -56,9 +56,12 @@ describe.each([
   });
 });
 
+/** Gears of steel, whose sharing is published. */
+const steel = Object.fromEntries(['sun', 'planet', 'ring'].map((m) => [`${k1}.${m}.material`, 'steel_c45']));
+
 describe('the planets of a set', () => {
   const tooth = (changes: Parameters<typeof workTrain>[1]) =>
-    number(workTrain(mixedTrain, changes).figure(`${k1}.sunMesh.tangentialForce`));
+    number(workTrain(mixedTrain, { ...steel, ...changes }).figure(`${k1}.sunMesh.tangentialForce`));
 
   it('share the load by their number when the sun floats, and one carries half more when nothing does', () => {
     const three = tooth({});
@@ -69,10 +72,18 @@ describe('the planets of a set', () => {
     expect(tooth({ [`${k1}.planets`]: 2 }) / three).toBeCloseTo(3, 9);
   });
 
+  it('of plastic are taken to share a fifth worse, as nothing is published for them', () => {
+    const share = (changes: Parameters<typeof workTrain>[1]) =>
+      number(workTrain(mixedTrain, changes).figure(`${k1}.loadSharing`));
+    expect(share({})).toBeCloseTo(1.2 * share(steel), 12);
+    expect(share({ [`${k1}.planets`]: 2 })).toBe(2);
+    expect(share({ [`${k1}.planets`]: 1 })).toBe(1);
+  });
+
   it('load the shaft of the sun only by what one carries more than the others', () => {
-    const even = workTrain(mixedTrain).stage(0);
+    const even = workTrain(mixedTrain, steel).stage(0);
     expect(forcesOf(even.input.forces).tangential.value).toBe(0);
-    const stiff = workTrain(mixedTrain, { [`${k1}.floating`]: false }).stage(0);
+    const stiff = workTrain(mixedTrain, { ...steel, [`${k1}.floating`]: false }).stage(0);
     const sum = (2 * stiff.input.torquePeak.value) / (z_s * 1.25e-3);
     // Three planets, one of them idle in part: K − 1 = 0.5 over the two others.
     expect(forcesOf(stiff.input.forces).tangential.value).toBeCloseTo(sum * 0.25, 9);

@@ -111,6 +111,15 @@ describe('a plastic worm wheel', () => {
     expect(factor).toBeGreaterThan(0);
   });
 
+  it('wears in proportion to its life, and the more the fewer starts slide the longer past each tooth', () => {
+    const wear = (changes: Changes) =>
+      work({ [`${k4}.lubrication`]: 'grease', ...changes }).check(`${k4}.wormWheel.wear`).demand ??
+      Number.NaN;
+    expect(wear({ 'duty.lifeCycles': 40000 }) / wear({ 'duty.lifeCycles': 20000 })).toBeCloseTo(2, 9);
+    expect(wear({ [`${k4}.starts`]: 1 })).toBeGreaterThan(3.5 * wear({}));
+    expect(work().work.checks.some(({ key }) => key.endsWith('wormWheel.wear'))).toBe(false);
+  });
+
   // Buckingham's equation by hand: 400 N · 1.25 over a pitch of π 1.5 mm cos γ, 12 mm, y 0.125.
   it('bears in its root what Buckingham’s equation says', () => {
     const { demand } = work().check(`${k4}.wormWheel.root.peak`);

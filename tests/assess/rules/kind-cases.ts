@@ -157,6 +157,14 @@ export const kindCases: readonly RuleCase[] = [
     class: 'critical',
   },
   {
+    rule: 'belt-load-path',
+    title: 'a belt between a load and a person',
+    fires: { 'duty.consequence': 'harm' },
+    quiet: { 'duty.consequence': 'harmless' },
+    at: `${k3}.profile`,
+    class: 'major',
+  },
+  {
     rule: 'worm-self-locking',
     title:
       'two starts have 8.5° of lead, less than the 12° that friction near rest can reach; four have 16.7°',

@@ -15,7 +15,8 @@ export const thrust: Rule = {
     return eachStage(judged, ({ stage, at, place }) => {
       const pushes =
         stage.kind === 'worm' ||
-        ((stage.kind === 'helical' || stage.kind === 'internal') && stage.helixAngle !== 0);
+        ((stage.kind === 'helical' || stage.kind === 'internal' || stage.kind === 'planetary') &&
+          stage.helixAngle !== 0);
       if (!pushes) return null;
       const i = train.stages.indexOf(stage);
       const before = train.stages[i - 1]?.shaft ?? train.motorShaft;

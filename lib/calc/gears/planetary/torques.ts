@@ -68,6 +68,20 @@ export const loadSharingStiff = formula({
   of: (g) => (g.K_f * g.N) / (g.N - 1),
 });
 
+/** Load sharing factor of a set with plastic gears, whose errors are larger: c_g over that of accurate metal ones. */
+export const loadSharingCoarse = formula({
+  key: 'gears.loadSharingCoarse',
+  symbol: 'K_gamma',
+  name: 'Load sharing factor of coarse gears',
+  unit: '1',
+  given: { K_f: '1', c_g: '1' },
+  text: 'K_f * c_g',
+  source: 'Judgement, no source: nothing is published for printed sets',
+  validity: 'Three planets or more.',
+  domain: { K_f: [1, 1.5], c_g: [1, 1.5] },
+  of: (g) => g.K_f * g.c_g,
+});
+
 /** Torque (N m) that the sun passes to the planet which carries most. */
 export const sunTorquePerPlanet = formula({
   key: 'gears.sunTorquePerPlanet',
@@ -113,6 +127,7 @@ export const planetaryTorqueFormulas = [
   carrierTorque,
   loadSharingFactor,
   loadSharingStiff,
+  loadSharingCoarse,
   sunTorquePerPlanet,
   planetPinForce,
   planetaryLoadCycles,

@@ -135,6 +135,19 @@ export const wormBackForce = formula({
   of: (g) => g.F_x1 * Math.tan(g.gamma_m - g.rho_z),
 });
 
+/** Force (N) square to the flanks of a worm pair, from its radial part. */
+export const wormNormalForce = formula({
+  key: 'gears.wormNormalForce',
+  symbol: 'F_n',
+  name: 'Force square to the flanks of a worm pair',
+  unit: 'N',
+  given: { F_r: 'N', alpha_n: 'rad' },
+  text: 'F_r / sin(alpha_n)',
+  source: 'Statics; friction has no radial part',
+  domain: { alpha_n: [0.24, 0.5] },
+  of: (g) => g.F_r / Math.sin(g.alpha_n),
+});
+
 /** Share of its power that a mesh of efficiency eta turns into heat. */
 export const lossShare = formula({
   key: 'gears.lossShare',
@@ -171,6 +184,7 @@ export const wormStrengthFormulas = [
   wormPressureParameter,
   wormPressure,
   wormBackForce,
+  wormNormalForce,
   lossShare,
   stagePowerLoss,
 ] as const;

@@ -5,6 +5,7 @@ import { lewisFormFactorClosed } from '@/lib/calc/gears/strength/lewis';
 import * as friction from '@/lib/calc/gears/worm/efficiency';
 import * as shape from '@/lib/calc/gears/worm/geometry';
 import * as strength from '@/lib/calc/gears/worm/strength';
+import { wormWear } from '@/lib/calc/gears/worm/wear';
 import { wormFormFactor, wormFrictionSpeed } from '@/lib/catalog/worms';
 import { degree, many, range, relative } from '../draws';
 
@@ -110,6 +111,28 @@ describe('the friction of a metal worm', () => {
   // Shigley, Example 13-10 (from memory): f = 0.03 read off its figure at 637 ft/min.
   it('is the 0.03 that the handbook example reads off at 637 ft/min, within 15 %', () => {
     expect(relative(at(637 * foot), 0.03)).toBeLessThan(0.15);
+  });
+});
+
+describe('the wear of a worm wheel', () => {
+  // Independent derivation: friction work of one turn of the worm, from its power lost, spread over the teeth it passes.
+  it('is the volume that the work lost to friction takes off, over the flanks of all teeth', () => {
+    const [g] = pairs;
+    const { gamma_m, b_e, d_m2 } = work(g);
+    const [mu, alpha_n, k_w, turns] = [0.06, 20 * degree, 2e-15, 1000];
+    const F_x1 = friction.wormAxialForce.of({ T_2: g.T_2, d_m2 });
+    const rho_z = friction.wormFrictionAngle.of({ mu, alpha_n });
+    const lost =
+      (friction.wormTangentialForce.of({ F_x1, gamma_m, rho_z }) - F_x1 * Math.tan(gamma_m)) *
+      Math.PI *
+      g.d_m1;
+    const volume = ((k_w * lost) / mu) * turns;
+    const flanks = g.z_2 * b_e * ((2 * g.m_x) / Math.cos(alpha_n));
+    const F_r = friction.wormRadialForce.of({ F_x1, alpha_n, gamma_m, mu });
+    const F_n = strength.wormNormalForce.of({ F_r, alpha_n });
+    const N_L = (turns * g.z_1) / g.z_2;
+    const found = wormWear.of({ ...g, k_w, F_n, gamma_m, N_L, b_e, alpha_n });
+    expect(relative(found, volume / flanks)).toBeLessThan(1e-9);
   });
 });
 

@@ -1,5 +1,5 @@
 // The figures of a planetary set: whether it goes together, how it shares the load, what its members do.
-import { radialForce } from '@/lib/calc/gears/forces';
+import { axialForce, radialForce } from '@/lib/calc/gears/forces';
 import { assemblyQuotient, planetClearance } from '@/lib/calc/gears/planetary/arrangement';
 import type { Traced } from '@/lib/quantity/traced';
 import type { Work } from '../../../work';
@@ -92,6 +92,15 @@ function wholeFigures({ work, at, place, stage }: StageCall<PlanetarySI>, set: S
       known ? efficiency.withBearings : null,
       known ? null : efficiency,
       'more',
+    ],
+    [
+      'axialForce',
+      'axial force of sun and ring at the peak',
+      'F_a',
+      'N',
+      sheet.work('gears', at, axialForce, { F_t: loads.sumPeak, beta: meshes.sun.beta }),
+      null,
+      'less',
     ],
     [
       'pinForce',

@@ -10,7 +10,7 @@ import {
   planetaryRatioSunFixed,
   standingRatio,
 } from '@/lib/calc/gears/planetary/ratios';
-import { loadSharingFactor, loadSharingStiff } from '@/lib/calc/gears/planetary/torques';
+import { loadSharingCoarse, loadSharingFactor, loadSharingStiff } from '@/lib/calc/gears/planetary/torques';
 import { stageEfficiency } from '@/lib/calc/gears/service/duty';
 import type { PlanetaryStage } from '@/lib/design/parts/stage';
 import type { Read, Traced } from '@/lib/quantity/traced';
@@ -88,12 +88,24 @@ export function efficiencyOf(
 const alone = practice(1, 'a single planet carries all');
 const twoAlone = practice(1, 'two planets: nothing is published, so one is taken to carry all');
 
-/** How much more than an even share the most loaded planet carries. */
-export function sharingOf(work: Work, at: string, { planets: N, floating }: PlanetarySI): Traced {
+const coarse = practice(
+  1.2,
+  'a fifth more where a gear of the set is of plastic: its errors are larger than a free member evens out (judgement, no source)',
+);
+
+/** How much more than an even share the most loaded planet carries; `metal` where sun, planets and ring all are. */
+export function sharingOf(
+  work: Work,
+  at: string,
+  { planets: N, floating }: PlanetarySI,
+  metal: boolean,
+): Traced {
   const { sheet } = work;
   if (N.value <= 1) return alone;
   if (N.value < 3) return sheet.work('gears', at, loadSharingStiff, { K_f: twoAlone, N });
-  if (floating) return sheet.work('gears', at, loadSharingFactor, { N });
-  const K_f = sheet.work('gears', at, loadSharingFactor, { N }, 'K_gamma.floating');
-  return sheet.work('gears', at, loadSharingStiff, { K_f, N });
+  const accurate = sheet.work('gears', at, loadSharingFactor, { N }, 'K_gamma.accurate');
+  const K_f = metal
+    ? accurate
+    : sheet.work('gears', at, loadSharingCoarse, { K_f: accurate, c_g: coarse }, 'K_gamma.coarse');
+  return floating ? K_f : sheet.work('gears', at, loadSharingStiff, { K_f, N });
 }

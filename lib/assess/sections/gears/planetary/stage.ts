@@ -2,6 +2,7 @@
 import { axialForce, radialForce, tangentialForce } from '@/lib/calc/gears/forces';
 import { pinCircle, unevenForce } from '@/lib/calc/gears/planetary/loads';
 import { stagePowerLoss } from '@/lib/calc/gears/worm/strength';
+import { bearingSize } from '@/lib/catalog/bearings/sizes';
 import type { MaterialKey } from '@/lib/catalog/materials/labels';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../../sheet';
@@ -11,6 +12,7 @@ import { judgeMesh } from '../pair/judge';
 import { boreOf } from '../pair/work';
 import { frictionOf } from '../service/friction';
 import { gearMaterial } from '../service/materials';
+import { slidingFigures } from '../strength/sliding';
 import { type SetWork, setFigures } from './figures';
 import { loadsOfSet } from './loads';
 import { meshesOf } from './meshes';
@@ -28,7 +30,8 @@ export function workPlanetary(call: StageCall<PlanetarySI>): StageWork {
   const atSun = frictionOf(work, meshes.sun, materials.sun, materials.planet);
   const atRing = frictionOf(work, meshes.ring, materials.planet, materials.ring);
   const ratio = ratioOf(work, at, stage);
-  const sharing = sharingOf(work, at, stage);
+  const metal = Object.values(materials).every(({ kind }) => kind === 'metal');
+  const sharing = sharingOf(work, at, stage, metal);
   const efficiency = efficiencyOf(work, at, stage, atSun, atRing);
   const loads = loadsOfSet(call, meshes, ratio, sharing, efficiency);
   const set: SetWork = { meshes, ratio, sharing, efficiency, loads };
@@ -46,7 +49,10 @@ export function workPlanetary(call: StageCall<PlanetarySI>): StageWork {
     loads: handedOn(call, set),
     judge: (surroundings) => {
       setFigures(call, set);
-      const sunHub = roles[stage.fixed].input === 'sun' ? boreOf(stage.inputHub) : {};
+      slidingFigures(work, meshes.sun);
+      slidingFigures(work, meshes.ring);
+      const bore = planetBore(stage);
+      const sunHub = roles[stage.fixed].input === 'sun' ? boreOf(stage.inputHub) : { bore: null };
       judgeMesh(
         work,
         {
@@ -55,7 +61,7 @@ export function workPlanetary(call: StageCall<PlanetarySI>): StageWork {
           load: loads.atSun,
           friction: atSun,
           power: { pinion: rolling, wheel: planetRolling },
-          gears: { pinion: sunHub, wheel: { idler: true, bore: null } },
+          gears: { pinion: sunHub, wheel: { idler: true, bore } },
         },
         surroundings,
         duty,
@@ -69,7 +75,7 @@ export function workPlanetary(call: StageCall<PlanetarySI>): StageWork {
           friction: atRing,
           power: { pinion: planetRolling, wheel: rolling },
           gears: {
-            pinion: { idler: true, internal: true, bore: null },
+            pinion: { idler: true, internal: true, bore },
             wheel: { ring: true, internal: true },
           },
         },
@@ -78,6 +84,14 @@ export function workPlanetary(call: StageCall<PlanetarySI>): StageWork {
       );
     },
   };
+}
+
+/** The hole in a planet’s body: the outside of its bearing; null where that is not entered. */
+function planetBore({ planetBearing: b }: PlanetarySI): Traced | null {
+  if (b.kind === 'data') return b.outer;
+  if (b.kind !== 'ball' || b.number === null) return null;
+  const row = bearingSize(b.number);
+  return row === undefined ? null : practice(row.D / 1000, `outside of bearing ${b.number}, ISO 15`);
 }
 
 function handedOn(call: StageCall<PlanetarySI>, set: SetWork): StageLoads {

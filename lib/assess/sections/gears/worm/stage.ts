@@ -17,6 +17,7 @@ import { wormFigures } from './figures';
 import { lockingOf, slidingOf, type WormFriction, wormFrictionOf } from './friction';
 import { type WormGeometry, type WormSI, wormGeometry } from './geometry';
 import { judgeWorm } from './teeth';
+import { wormWearCheck } from './wear';
 
 export function workWorm(call: StageCall<WormSI>): StageWork {
   const { work, at, place, stage, behind, duty } = call;
@@ -76,6 +77,8 @@ export function workWorm(call: StageCall<WormSI>): StageWork {
       const locking = lockingOf(work, at, stage, worm);
       wormFigures(call, { worm, sliding, friction, locking, forces, before });
       judgeWorm(work, { worm, geometry, materials, load, friction }, surroundings, duty);
+      const onWheel = typeof forces === 'string' ? forces : forces.wheel;
+      wormWearCheck(call, worm, onWheel, load.wheel.cycles, materials.pinion, materials.wheel);
     },
   };
 }
