@@ -141,10 +141,10 @@ export const gearCases: readonly RuleCase[] = [
   },
   {
     rule: 'thrust',
-    title: 'a helical stage that nothing holds along its axis; a shoulder will do',
-    fires: { [`${k2}.kind`]: 'helical' },
-    quiet: { [`${k2}.kind`]: 'helical', [`${k2}.axialBearing`]: 'shoulder' },
-    at: `${k2}.axialBearing`,
+    title: 'a helical stage that nothing holds along its axis; without a helix nothing pushes',
+    fires: { ...free, [`${k1}.kind`]: 'helical', [`${k1}.helixAngle`]: 10 },
+    quiet: { ...free, [`${k1}.kind`]: 'helical', [`${k1}.helixAngle`]: 0 },
+    at: `${k1}.shaft`,
     class: 'major',
   },
   {
