@@ -1,7 +1,7 @@
 // Notches of a shaft: how much each raises the stress, and how much section it takes.
 import { keywayNotch } from './keys';
 
-export interface NotchRow {
+interface NotchRow {
   readonly label: string;
   /** Stress factors in bending and torsion on the full diameter. */
   readonly bending: number;

@@ -4,7 +4,7 @@ import type { Shaft } from '@/lib/design/parts/shaft';
 import type { Stage } from '@/lib/design/parts/stage';
 import { stagePath } from '../../sections/gears/pair/stage';
 
-export interface MemberAt {
+interface MemberAt {
   /** Its field of the shaft. */
   readonly field: 'drivenAt' | 'drivingAt';
   /** `the driven member`, `the arm`. */
@@ -14,7 +14,7 @@ export interface MemberAt {
   readonly width: number | null;
 }
 
-export interface ShaftAt {
+interface ShaftAt {
   readonly at: string;
   readonly place: string;
   readonly shaft: Shaft;

@@ -38,7 +38,7 @@ export class LoadedStations {
     private readonly work: Work,
     private readonly line: Line,
     private readonly layout: Layout,
-    private readonly thrust: Traced | string,
+    private readonly thrust: Traced,
     private readonly solution: Solution<Traced>,
   ) {}
 
@@ -65,7 +65,7 @@ export class LoadedStations {
     const K_A = design.duty.shockFactor;
     const F_a = this.thrust;
     const M =
-      d === null || typeof F_a === 'string' || F_a.value === 0
+      d === null || F_a.value === 0
         ? moment
         : sheet.work('shafts', at, momentWithThrust, { M_b: moment, F_a, d }, `M_thrust.${name}`);
     return {

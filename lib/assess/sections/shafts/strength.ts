@@ -18,6 +18,7 @@ export interface StrengthCall {
   readonly line: Line;
   readonly layout: Layout;
   readonly solver: Solver;
+  /** Axial force through the shaft, N, or why it is not known. */
   readonly thrust: Traced | string;
   readonly moves: Traced | null;
 }
@@ -26,8 +27,8 @@ export interface StrengthCall {
 export function strengthChecks(call: StrengthCall): void {
   const { work, line, layout, solver, thrust, moves } = call;
   const material = shaftMaterial(work, layout.shaft);
-  if (material === null) {
-    missingStrength(work, line, missingMaterial);
+  if (material === null || typeof thrust === 'string') {
+    missingStrength(work, line, typeof thrust === 'string' ? thrust : missingMaterial);
     return;
   }
   const solution = solver.worst(stressMeasure(line, layout));

@@ -28,11 +28,17 @@ export interface StressWork {
 
 const tried =
   'The torque either way, helices of either hand and the arm anywhere: the worst of these cases counts.';
+const atTip = 'The output torque is taken as one force at the tip of the arm, its weight with it.';
 const crossed = 'Behind a worm the directions are read along the shaft of its wheel.';
 
 /** Said of every shaft: the document does not tell which way its loads run. */
 export function triedCaveat({ members }: Line): string {
-  const meshes = members.filter(({ push }) => typeof push !== 'string' && push.kind === 'mesh');
-  const turned = meshes.some(({ key, end }) => key === 'driven' && end?.loads.crossed === true);
-  return turned && meshes.length > 1 ? `${tried} ${crossed}` : tried;
+  const has = (kind: string) => members.filter(({ push }) => typeof push !== 'string' && push.kind === kind);
+  const meshes = has('mesh');
+  const behindWorm = meshes.some(({ key, end }) => key === 'driven' && end?.loads.crossed === true);
+  return [
+    tried,
+    ...(has('arm').length > 0 ? [atTip] : []),
+    ...(behindWorm && meshes.length > 1 ? [crossed] : []),
+  ].join(' ');
 }

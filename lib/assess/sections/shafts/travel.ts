@@ -32,13 +32,16 @@ const bush = table(slopePractice.bush, slopePractice.source);
 const metalTeeth = table(slopeLimits.spurGear, slopeLimits.source);
 const plasticTeeth = table(slopePractice.plasticTeeth, slopePractice.source);
 
-/** Adds both checks; a shaft without teeth has nothing that a deflection could harm. */
+/** Adds both checks; a shaft without teeth that push it aside has nothing that a deflection could harm. */
 export function travelChecks(work: Work, line: Line, layout: Layout | string, solver: Solver | string): void {
   const sought =
     typeof layout === 'string'
       ? { deflection: [], slope: [] }
       : { deflection: deflectionPlaces(layout), slope: slopePlaces(work, layout) };
-  const toothed = line.members.some(({ end }) => end !== null && modulOf(end.loads) !== null);
+  const toothed = line.members.some(
+    ({ end, push }) =>
+      end !== null && modulOf(end.loads) !== null && (typeof push === 'string' || push.kind === 'mesh'),
+  );
   if (toothed)
     addTravel(work, line, solver, sought.deflection, {
       kind: 'deflection',
