@@ -147,6 +147,8 @@ export interface Curve {
 export interface CurveMark extends CurvePoint {
   readonly label: string;
   readonly from?: string;
+  /** What stands there on a shaft, for the sketch below its curve. */
+  readonly stands?: 'bearing' | 'member';
 }
 
 /** One input of a worked step. */

@@ -3,24 +3,29 @@
 import type { Curve } from '@/lib/assess/assessment';
 import { unitOf } from '@/lib/quantity/units';
 import { type PlotLayout, sample } from './layout';
+import { ShaftSketch, sketchHeight } from './shaft-sketch';
 
 interface CurveDrawingProps {
   readonly curve: Curve;
   readonly layout: PlotLayout;
   readonly form: 'wide' | 'narrow';
+  /** It is the only form drawn, whatever the room. */
+  readonly alone?: boolean | undefined;
 }
 
 /** Draws a layout; hidden from the ear, which gets the summary and the table. */
-export function CurveDrawing({ curve, layout: l, form }: CurveDrawingProps) {
+export function CurveDrawing({ curve, layout: l, form, alone = false }: CurveDrawingProps) {
+  const sketched = curve.marks.some((m) => m.stands !== undefined);
   return (
     <svg
-      className={`drawing plot form-${form}`}
-      viewBox={`0 0 ${l.width} ${l.height}`}
+      className={`drawing plot ${alone ? 'form-alone' : `form-${form}`}`}
+      viewBox={`0 0 ${l.width} ${l.height + (sketched ? sketchHeight : 0)}`}
       aria-hidden="true"
       focusable="false"
     >
       <path className="line-grid" d={paper(l)} />
       <path className="line-axis" d={`M${l.left} ${l.top}V${l.bottom}H${l.right}${ticks(l)}`} />
+      {sketched ? <ShaftSketch marks={curve.marks} layout={l} /> : null}
       {l.xTicks.map((t) => (
         <text key={t.at} className="text-axis" x={t.at} y={l.bottom + 19} textAnchor="middle">
           {t.text}
@@ -31,7 +36,7 @@ export function CurveDrawing({ curve, layout: l, form }: CurveDrawingProps) {
           {t.text}
         </text>
       ))}
-      <text className="text-second" x={l.right} y={l.bottom + 38} textAnchor="end">
+      <text className="text-second plot-halo" x={l.right} y={l.bottom + 38} textAnchor="end">
         {axisWords(curve.xLabel, unitOf(curve.xUnit).print)}
       </text>
       <text className="text-second" x={2} y={14}>

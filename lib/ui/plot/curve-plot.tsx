@@ -14,20 +14,22 @@ interface CurvePlotProps {
   readonly curve: Curve;
   /** Address of the worked sheet; what the curve is drawn from then unfolds below it. */
   readonly workedHref?: string | undefined;
+  /** One of several alike: drawn in the narrow form whatever the room. */
+  readonly small?: boolean | undefined;
 }
 
 /** Plot of one curve; a curve without points says so. */
-export function CurvePlot({ curve, workedHref }: CurvePlotProps) {
+export function CurvePlot({ curve, workedHref, small = false }: CurvePlotProps) {
   if (curve.lines.every((l) => l.points.length === 0))
     return <p className="hush">{curve.label}: not assessed, there is nothing to draw.</p>;
   return (
     <figure className="drawing-figure">
       <figcaption className="label">{curve.label}</figcaption>
       <div role="img" aria-label={summary(curve)}>
-        <CurveDrawing curve={curve} layout={plotLayout(curve, 'wide')} form="wide" />
-        <CurveDrawing curve={curve} layout={plotLayout(curve, 'narrow')} form="narrow" />
+        {small ? null : <CurveDrawing curve={curve} layout={plotLayout(curve, 'wide')} form="wide" />}
+        <CurveDrawing curve={curve} layout={plotLayout(curve, 'narrow')} form="narrow" alone={small} />
       </div>
-      <ul className="drawing-key plot-key">
+      <ul className={small ? 'drawing-key plot-samples' : 'drawing-key plot-samples plot-key'}>
         {curve.lines.map((line, i) => (
           <li key={line.label}>
             <svg className="drawing" viewBox="0 0 40 14" aria-hidden="true" focusable="false">
@@ -41,7 +43,8 @@ export function CurvePlot({ curve, workedHref }: CurvePlotProps) {
         <ul className="drawing-key">
           {curve.marks.map((m, i) => (
             <li key={m.label}>
-              <b className="warn">+ {markLetter(i)}</b> {m.label}: <Quantity si={m.y} unit={curve.yUnit} /> at{' '}
+              <b className="warn">+ {markLetter(i)}</b> {m.label}:{' '}
+              <Quantity si={settled(m.y, curve)} unit={curve.yUnit} /> at{' '}
               <Quantity si={m.x} unit={curve.xUnit} />
             </li>
           ))}
@@ -54,28 +57,41 @@ export function CurvePlot({ curve, workedHref }: CurvePlotProps) {
           </a>
         </p>
       )}
-      <details>
-        <summary>the numbers</summary>
-        {curve.lines.map((line) => (
-          <RuledTable
-            key={line.label}
-            captionShown
-            caption={`${curve.label}: ${line.label}`}
-            columns={[
-              { label: axisWords(curve.xLabel, unitOf(curve.xUnit).print) },
-              { label: curve.yLabel, kind: 'number' },
-            ]}
-            rows={thinned(line.points).map((p, i) => ({
-              key: String(i),
-              cells: [
-                <Quantity key="x" si={p.x} unit={curve.xUnit} />,
-                <Quantity key="y" si={p.y} unit={curve.yUnit} />,
-              ],
-            }))}
-          />
-        ))}
-      </details>
+      {/* The marks of a shaft say what lies between them. */}
+      {curve.marks.some((m) => m.stands !== undefined) ? null : <Numbers curve={curve} />}
     </figure>
+  );
+}
+
+/** What is left of a zero after rounding is a zero. */
+function settled(y: number, { lines }: Curve): number {
+  const greatest = Math.max(0, ...lines.flatMap((l) => l.points.map((p) => Math.abs(p.y))));
+  return Math.abs(y) < 1e-9 * greatest ? 0 : y;
+}
+
+function Numbers({ curve }: { readonly curve: Curve }) {
+  return (
+    <details>
+      <summary>the numbers</summary>
+      {curve.lines.map((line) => (
+        <RuledTable
+          key={line.label}
+          captionShown
+          caption={`${curve.label}: ${line.label}`}
+          columns={[
+            { label: axisWords(curve.xLabel, unitOf(curve.xUnit).print) },
+            { label: curve.yLabel, kind: 'number' },
+          ]}
+          rows={thinned(line.points).map((p, i) => ({
+            key: String(i),
+            cells: [
+              <Quantity key="x" si={p.x} unit={curve.xUnit} />,
+              <Quantity key="y" si={p.y} unit={curve.yUnit} />,
+            ],
+          }))}
+        />
+      ))}
+    </details>
   );
 }
 
@@ -84,11 +100,14 @@ function summary(curve: Curve): string {
     const first = line.points[0];
     const last = line.points.at(-1);
     if (first === undefined || last === undefined) return `${line.label}: no points`;
-    const at = (p: typeof first) => `${printSI(p.y, curve.yUnit)} at ${printSI(p.x, curve.xUnit)}`;
-    return `${line.label}: from ${at(first)} to ${at(last)}`;
+    const at = (p: typeof first) =>
+      `${printSI(settled(p.y, curve), curve.yUnit)} at ${printSI(p.x, curve.xUnit)}`;
+    const greatest = line.points.reduce((a, b) => (b.y > a.y ? b : a));
+    const between = greatest.y > first.y && greatest.y > last.y ? `, at most ${at(greatest)}` : '';
+    return `${line.label}: from ${at(first)} to ${at(last)}${between}`;
   });
   const marks = curve.marks.map(
-    (m) => `${m.label}: ${printSI(m.y, curve.yUnit)} at ${printSI(m.x, curve.xUnit)}`,
+    (m) => `${m.label}: ${printSI(settled(m.y, curve), curve.yUnit)} at ${printSI(m.x, curve.xUnit)}`,
   );
   return `${curve.label}. ${curve.yLabel} over ${curve.xLabel}. ${[...lines, ...marks].join('; ')}.`;
 }

@@ -44,7 +44,7 @@ function HoldsTo({ check, factor }: { readonly check: Check; readonly factor: nu
       {torque === null || factor >= printedTo ? null : (
         <Equation
           inner={`<msub><mi>T</mi><mtext>hold</mtext></msub><mo>=</mo>${amount(torque.value, 'N m')}<mo>·</mo>${power(
-            printFactor(factor),
+            fourDigits(factor),
             torque.power,
           )}<mo>=</mo>${amount(holdsTo, 'N m')}`}
         />
@@ -66,9 +66,12 @@ function Equation({ inner }: { readonly inner: string }) {
 function factorMath(unit: UnitKey, demand: number, capacity: number, factor: number): string {
   // A ratio of temperatures is one of kelvins, whatever unit the table shows.
   const shown = unitOf(unit).offset === undefined ? unit : 'K';
-  return `<mi>S</mi><mo>=</mo><mfrac>${amount(capacity, shown)}${amount(demand, shown)}</mfrac><mo>=</mo><mn>${printFactor(
-    factor,
-  )}</mn>`;
+  return `<mi>S</mi><mo>=</mo><mfrac>${amount(capacity, shown)}${amount(demand, shown)}</mfrac><mo>=</mo><mn>${fourDigits(factor)}</mn>`;
+}
+
+/** Rounded down, so that a factor just below what is required does not print as if it reached it. */
+function fourDigits(factor: number): string {
+  return factor < 10 ? (Math.floor(factor * 1000 + 1e-9) / 1000).toFixed(3) : printNumber(factor, 4);
 }
 
 function amount(si: number, unit: UnitKey): string {

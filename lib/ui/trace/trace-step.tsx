@@ -56,8 +56,9 @@ export function TraceSlot({ shown, origin, setting, open = false }: SlotProps) {
       >
         <summary>
           <span className="trace-count">{origin.number}</span>
-          <span className="trace-number">{shown}</span>
-          <span className="trace-name">{name}</span>
+          <span className="trace-words">
+            <span className="trace-number">{shown}</span> <span className="trace-name">{name}</span>
+          </span>
         </summary>
         <StepBody traced={traced} setting={setting} />
       </details>

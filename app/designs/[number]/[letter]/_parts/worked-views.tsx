@@ -1,5 +1,6 @@
 // The views of a revision that follow from its document alone: headline, ladder, what changed, sections, what was entered.
 // They are rendered once and kept; what the club adds (hold points, remarks, decisions) stands between and beside them.
+import type { ReactNode } from 'react';
 import { addresses } from '@/app/_parts/addresses';
 import { Entered } from '@/app/_parts/entered';
 import type { SheetView } from '@/lib/service/views/sheet';
@@ -9,11 +10,12 @@ import type { RemarkPin } from '@/lib/ui/checks/remark-pin';
 import { bySection } from '@/lib/ui/checks/sections';
 import { ChangedSince } from '@/lib/ui/compare/changed-since';
 import { Ladder } from '@/lib/ui/ladder/ladder';
-import { CurvePlot } from '@/lib/ui/plot/curve-plot';
+import { CurvePlots } from '@/lib/ui/plot/curve-plots';
 import { HeadlineSentence } from '@/lib/ui/sheet/headline-sentence';
 import { View } from '@/lib/ui/sheet/view';
 import { ViewIndex } from '@/lib/ui/sheet/view-index';
 import { viewLetter } from '@/lib/ui/sheet/view-letter';
+import { TrainDrawing } from '@/lib/ui/train-drawing/train-drawing';
 
 /** The part of a sheet that these views are made of. */
 export interface WorkedProps extends Pick<SheetView, 'assessment' | 'changed'> {
@@ -75,7 +77,21 @@ export function SectionViews({ pins, ...worked }: WorkedProps & { readonly pins:
       )}
       {sections.map((s, i) => (
         <View key={s.key} letter={at(i)} title={s.label} id={`section-${s.key}`}>
-          <Section section={s} workedHref={workedHref} pins={pins} weakest={assessment.headline.weakest} />
+          <Section
+            section={s}
+            workedHref={workedHref}
+            pins={pins}
+            weakest={assessment.headline.weakest}
+            drawing={
+              s.key !== 'gears' ? null : (
+                <TrainDrawing
+                  stages={revision.document.train.stages}
+                  sheet={assessment.sheet}
+                  figures={assessment.figures}
+                />
+              )
+            }
+          />
         </View>
       ))}
       <View
@@ -126,16 +142,17 @@ interface SectionProps {
   readonly pins: readonly RemarkPin[];
   /** Key of the weakest check, which is never folded away. */
   readonly weakest: string | null;
+  /** What the section is of, drawn. */
+  readonly drawing: ReactNode;
 }
 
-function Section({ section, workedHref, pins, weakest }: SectionProps) {
+function Section({ section, workedHref, pins, weakest, drawing }: SectionProps) {
   const { label, checks, figures, curves } = section;
   return (
     <>
       <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} fold weakest={weakest} />
-      {curves.map((c) => (
-        <CurvePlot key={c.key} curve={c} workedHref={workedHref} />
-      ))}
+      {drawing}
+      <CurvePlots curves={curves} workedHref={workedHref} />
       {figures.length === 0 ? null : (
         <details>
           <summary>{figures.length === 1 ? '1 figure' : `${figures.length} figures`}</summary>
