@@ -9,7 +9,7 @@ const diameter = unknowable({
   unit: 'mm',
   min: 1,
   max: 300,
-  help: 'Of the shaft in the hub; of the reference circle for a spline, across the profile for a polygon.',
+  help: 'Of the shaft in the hub; of the reference circle of a spline; of P3G its mean, across the corners of P4C, across the flats of a square or hexagon.',
 });
 const length = unknowable({
   label: 'Engaged length',

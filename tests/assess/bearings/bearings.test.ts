@@ -1,8 +1,11 @@
 /** Bearings of the actuator: life, dents, thrust, speed, seats and bushes by hand; unknown never a pass; right directions. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { assess } from '@/lib/assess/assess';
+import { starters } from '@/lib/design/starters/registry';
 import { steelShaft } from '../hubs/joined';
-import { ball608, bearings, carried, shaftAt } from './carried';
+import { changed } from '../power/worked';
+import { ball608, bearings, shaftAt } from './carried';
 
 const a = `${shaftAt}.bearingA`;
 const b = `${shaftAt}.bearingB`;
@@ -211,10 +214,53 @@ describe('always', () => {
     );
   });
 
-  it('a move that swings a 608 by less than a ball’s pitch shows it in its figures', () => {
-    const { figure } = bearings({}, { turns: 0.5 });
+  it('a move that swings a 608 by less than a ball’s pitch shows it in its figures and says it of its life', () => {
+    const { figure, check } = bearings({ 'drive.direction': 'reversing' }, { turns: 0.5 });
+    expect(check(`${a}.life`).caveat).toContain('less than from ball to ball');
+    expect(bearings({ 'drive.direction': 'oneWay' }, { turns: 0.5 }).check(`${a}.life`).caveat).not.toContain(
+      'ball to ball',
+    );
     expect(((figure(`${a}.swing`).value ?? 0) * 180) / Math.PI).toBeCloseTo(22.5, 9);
     expect(figure(`${a}.leastSwing`).value).toBeGreaterThan(figure(`${a}.swing`).value ?? 0);
-    expect(carried.turns).toBe(3);
   });
 });
+
+describe('the slewing drive with its planets', () => {
+  const slew = starter();
+
+  it('judges the bearing of a planet, and misses it where nobody describes it', () => {
+    const key = `${slew.at}.planetBearing`;
+    expect(assess(slew.document).checks.find((c) => c.key === `${key}.life`)?.status).toBe('holds');
+    const open = assess(changed(slew.document, { [key]: { kind: 'unnamed' } }));
+    expect(open.checks.find((c) => c.key === `${key}.life`)?.status).toBe('not assessed');
+    expect(open.findings.filter((f) => f.rule === 'bearing-undescribed').map((f) => f.at)).toContain(key);
+  });
+
+  it('lets no bearing off when its belt is set tighter', () => {
+    const factors = (tension: number) =>
+      new Map(
+        assess(changed(slew.document, { [slew.tension]: tension }))
+          .checks.filter((c) => c.section === 'bearings' && c.factor !== null && c.mode !== 'heat')
+          .map((c) => [c.key, c.factor ?? 0]),
+      );
+    const [loose, tight] = [factors(200), factors(400)];
+    expect(tight.size).toBeGreaterThan(6);
+    for (const [key, factor] of tight)
+      expect(factor, key).toBeLessThanOrEqual((loose.get(key) ?? 0) * (1 + 1e-9));
+  });
+});
+
+/** The starter with a belt and planets, and the paths of both. */
+function starter() {
+  const found = Object.values(starters).find(({ document }) =>
+    document.train.stages.some((s) => s.kind === 'planetary'),
+  );
+  const planets = found?.document.train.stages.find((s) => s.kind === 'planetary');
+  const belt = found?.document.train.stages.find((s) => s.kind === 'belt');
+  if (found === undefined || planets === undefined || belt === undefined) throw new Error('no such starter');
+  return {
+    document: found.document,
+    at: `train.stages.${planets.id}`,
+    tension: `train.stages.${belt.id}.tension`,
+  };
+}

@@ -2,8 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
+import { assess } from '@/lib/assess/assess';
 import { schemaAt } from '@/lib/design/path';
+import { starters } from '@/lib/design/starters/registry';
 import { variantOf } from '@/lib/quantity/field';
+import { changed } from '../power/worked';
 import { hubs, type Parts, steelShaft } from './joined';
 
 const neverSchema = z.never();
@@ -85,6 +88,25 @@ describe('what is not known', () => {
     );
     const c = hubs({ [`${last}.shaft`]: { ...steelShaft, material: null }, [wheelHub]: key });
     expect(c.check(`${wheelHub}.peak`).missing).toBe('Enter the material of the shaft behind stage 2.');
+  });
+
+  it('gives the reason where the temperature of the case is not known, and beyond the last row of strengths', () => {
+    const reason = 'Enter the outer surface of the case.';
+    expect(hubs({ ...onSteel, [wheelHub]: key }, reason).check(`${wheelHub}.peak`).missing).toBe(reason);
+    const hot = hubs({ ...onSteel, [wheelHub]: key }, 363.15).check(`${wheelHub}.peak`);
+    expect(hot.status).toBe('not assessed');
+    expect(hot.missing).toContain('up to 80 °C only');
+  });
+
+  it('takes the other member for the shaft on a fixed pin, where both turn as one body', () => {
+    const pin = { ...steelShaft, kind: 'pin', bearingAAt: 2, bearingBAt: 8 };
+    const spline = { kind: 'spline', diameter: 20, length: 10, splineTeeth: 20, toothHeight: 0.5 };
+    // The POM pinion of stage 2 on the PETG wheel of stage 1: POM bears 64 MPa, PETG 42 MPa.
+    const c = hubs({ [`${first}.shaft`]: pin, [`${last}.inputHub`]: spline }).check(`${last}.inputHub.peak`);
+    expect(c.capacityLabel).toBe('Torque at the limit of the flanks of the shaft');
+    expect(c.capacity).toBeCloseTo((0.5 * 20 * 42 * 0.5 * 10 * 10) / 1000, 6);
+    const arm = hubs({ [`${last}.shaft`]: pin, [wheelHub]: spline, 'output.armMaterial': null });
+    expect(arm.check(`${wheelHub}.peak`).missing).toBe('Enter the material of the arm’s hub.');
   });
 
   it('has nothing to judge in one piece', () => {
@@ -302,4 +324,19 @@ describe('always', () => {
       { seed: 32, numRuns: 60 },
     );
   });
+});
+
+it('holds to the same output torque whatever peak is asked of it, hub by hub of the starters', () => {
+  for (const { document } of Object.values(starters)) {
+    const limits = (peak: number) =>
+      new Map(
+        assess(changed(document, { 'duty.peakTorque': peak }))
+          .checks.filter((c) => c.section === 'hubs' && c.holdsTo !== null)
+          .map((c) => [c.key, c.holdsTo ?? 0]),
+      );
+    const { peakTorque } = document.duty;
+    const [asked, more] = [limits(peakTorque), limits(1.5 * peakTorque)];
+    expect(more.size).toBe(asked.size);
+    for (const [key, torque] of more) expect(torque / (asked.get(key) ?? 0), key).toBeCloseTo(1, 1);
+  }
 });

@@ -37,7 +37,7 @@ function member(torque: number, hold: number, turns: number, material: MemberLoa
 }
 
 /** The train of a two-stage document as the sections behind it see it. */
-export function trainOf(document: Design, surroundings = 296.15): TrainWork {
+export function trainOf(document: Design, surroundings: number | string = 296.15): TrainWork {
   const design = readSI(document);
   const ends = [
     [torques.motor, torques.middle, 12, 3],
@@ -62,7 +62,11 @@ export function trainOf(document: Design, surroundings = 296.15): TrainWork {
       backlash: 'not needed here',
     };
   });
-  return { ...plainTrain(document), stages, surroundings: traced(surroundings) };
+  return {
+    ...plainTrain(document),
+    stages,
+    surroundings: typeof surroundings === 'string' ? surroundings : traced(surroundings),
+  };
 }
 
 export interface Judged {
@@ -87,7 +91,7 @@ export function judged(work: Work): Judged {
 }
 
 /** The hubs of the two-stage actuator with parts put in. */
-export function hubs(parts: Parts, surroundings?: number): Judged {
+export function hubs(parts: Parts, surroundings?: number | string): Judged {
   const document = withParts(parts);
   const work = workOf(document);
   hubsSection(work, trainOf(document, surroundings));

@@ -2,7 +2,7 @@
 import type { Rule } from '../rule';
 import { eachHub, isPlastic } from './walk';
 
-const words = { clamp: 'is clamped', flange: 'is screwed on flat', press: 'is pressed on' } as const;
+const words = { clamp: 'is clamped on', flange: 'is screwed flat on', press: 'is pressed on' } as const;
 
 export const gripsPlastic: Rule = {
   key: 'hub-grips-plastic',
@@ -19,7 +19,7 @@ export const gripsPlastic: Rule = {
       return {
         at,
         class: judged.document.duty.consequence === 'harm' ? 'major' : 'minor',
-        text: `${place} ${words[hub.kind]} and of plastic, so its grip creeps away.`,
+        text: `${place} ${words[hub.kind]} with plastic between, so its grip creeps away.`,
         advice: 'Add a key, a profile or dowels that carry the torque when the grip is gone.',
       };
     }),

@@ -11,16 +11,17 @@ import { equivalentAtPeak, type Forces, forcesOn, meanOverDuty } from './load';
 import { type BallPlace, type Ratings, ratingsMissing, ratingsOf, sealCaveat } from './ratings';
 
 /** Adds its checks and hands on the forces, which its seat takes up. */
-export function ballChecks(work: Work, b: BallPlace, duty: DutyWork): Forces | string {
+export function ballChecks(work: Work, b: BallPlace, duty: DutyWork, smallSwing: boolean): Forces | string {
   const ratings = ratingsOf(b.bearing);
   const forces = forcesOn(work, b);
-  lifeCheck(work, b, ratings, forces, duty);
+  lifeCheck(work, b, ratings, forces, duty, smallSwing);
   staticCheck(work, b, ratings, forces);
   thrustCheck(work, b, ratings, forces);
   speedCheck(work, b, ratings);
   return forces;
 }
 
+const denting = 'It swings less than from ball to ball: its races may dent before the life counted here.';
 const unsaid = 'Nobody says which bearing takes the thrust, so each is held to all of it.';
 
 function words(b: BallPlace, r: Ratings, ...more: readonly (string | null)[]): string | null {
@@ -36,7 +37,14 @@ interface Life {
 }
 
 /** Mean load against the load that lasts the duty’s life. */
-function lifeCheck(work: Work, b: BallPlace, r: Ratings, forces: Forces | string, duty: DutyWork): void {
+function lifeCheck(
+  work: Work,
+  b: BallPlace,
+  r: Ratings,
+  forces: Forces | string,
+  duty: DutyWork,
+  smallSwing: boolean,
+): void {
   const life = lifeOf(work, b, r, forces, duty);
   const known = typeof life !== 'string';
   const capacity = known ? life.capacity : null;
@@ -54,7 +62,7 @@ function lifeCheck(work: Work, b: BallPlace, r: Ratings, forces: Forces | string
     required: required.factor,
     requiredFrom: required.from,
     missing: known ? lifeMissing : life,
-    caveat: known ? words(b, r, life.caveat) : null,
+    caveat: known ? words(b, r, life.caveat, smallSwing ? denting : null) : null,
     torque: { at: work.design.duty.peakTorque, power: 1 },
     scatter: capacity === null ? null : { low: capacity.value, high: capacity.value * r.upTo },
   });

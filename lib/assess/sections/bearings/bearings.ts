@@ -28,9 +28,8 @@ export function bearingsSection(
         break;
       default: {
         const ball: BallPlace = { ...b, bearing };
-        const forces = ballChecks(work, ball, duty);
+        const forces = ballChecks(work, ball, duty, swingFigures(work, ball));
         seatChecks(work, ball, forces, train.surroundings);
-        swingFigures(work, ball);
       }
     }
   }
@@ -54,31 +53,40 @@ function unnamedCheck(work: Work, key: string, label: string, missing: string): 
   });
 }
 
-/** How far it swings in a move, and how far it must so that each ball reaches its neighbour’s path. */
-function swingFigures(work: Work, b: BallPlace): void {
+/**
+ * How far it swings in a move, and how far it must so that each ball reaches its neighbour’s path. True where a drive that
+ * turns round swings it less.
+ */
+function swingFigures(work: Work, b: BallPlace): boolean {
   const { sheet } = work;
   const { d, D } = ratingsOf(b.bearing);
+  const swing = sheet.work('bearings', b.at, halfSwing, {
+    phi_move: work.design.duty.moveAngle,
+    i_out: b.turns,
+  });
   addFigure(work, {
     key: `${b.at}.swing`,
     section: 'bearings',
     label: `${b.place}, half swing of a move`,
     symbol: 'φ_h',
     unit: 'deg',
-    value: sheet.work('bearings', b.at, halfSwing, { phi_move: work.design.duty.moveAngle, i_out: b.turns }),
+    value: swing,
   });
-  const known = d !== null && D !== null && D.value > d.value;
+  const least =
+    d !== null && D !== null && D.value > d.value
+      ? sheet.work('bearings', b.at, leastSwing, {
+          Z_b: sheet.work('bearings', b.at, ballCount, { D, d }),
+          gamma_b: sheet.work('bearings', b.at, ballRatio, { D, d }),
+        })
+      : null;
   addFigure(work, {
     key: `${b.at}.leastSwing`,
     section: 'bearings',
     label: `${b.place}, half swing to the next ball’s path`,
     symbol: 'φ_cr',
     unit: 'deg',
-    value: known
-      ? sheet.work('bearings', b.at, leastSwing, {
-          Z_b: sheet.work('bearings', b.at, ballCount, { D, d }),
-          gamma_b: sheet.work('bearings', b.at, ballRatio, { D, d }),
-        })
-      : null,
-    missing: known ? null : ratingsMissing[b.bearing.kind],
+    value: least,
+    missing: ratingsMissing[b.bearing.kind],
   });
+  return work.document.drive.direction === 'reversing' && least !== null && swing.value < least.value;
 }

@@ -35,16 +35,16 @@ function judge(work: Work, h: HubPlace, surroundings: Traced | string): void {
         : { ...h, body: h.body, shaft: h.shaft };
   switch (hub.kind) {
     case 'key':
-      shaped(work, h, 'parallel key', j, (known) => keyParts(work, known, hub), surroundings);
+      shaped(work, h, joints.key, j, (known) => keyParts(work, known, hub), surroundings);
       break;
     case 'flat':
-      shaped(work, h, 'flat', j, (known) => flatParts(work, known, hub), surroundings);
+      shaped(work, h, joints.flat, j, (known) => flatParts(work, known, hub), surroundings);
       break;
     case 'polygon':
-      shaped(work, h, 'profile', j, (known) => polygonParts(work, known, hub), surroundings);
+      shaped(work, h, joints.polygon, j, (known) => polygonParts(work, known, hub), surroundings);
       break;
     case 'spline':
-      shaped(work, h, 'spline', j, (known) => splineParts(work, known, hub), surroundings);
+      shaped(work, h, joints.spline, j, (known) => splineParts(work, known, hub), surroundings);
       break;
     case 'setScrew':
       gripped(work, h, 'set screws', j, (known) => setScrewLimit(work, known, hub));
@@ -64,11 +64,30 @@ function judge(work: Work, h: HubPlace, surroundings: Traced | string): void {
   }
 }
 
+interface Shape {
+  readonly joint: string;
+  /** What the check must say of the joint itself. */
+  readonly also: string | null;
+}
+
+const joints = {
+  key: {
+    joint: 'parallel key',
+    also: 'Sizes of the key are from memory, and the engaged length is taken as straight.',
+  },
+  flat: { joint: 'flat', also: null },
+  polygon: {
+    joint: 'profile',
+    also: 'The shape of the profile is from memory, the shallowest of its sizes.',
+  },
+  spline: { joint: 'spline', also: 'How many teeth carry is from judgement.' },
+} as const satisfies Record<string, Shape>;
+
 /** A hub that bears: the weakest of its parts at the peak, and of its plastic parts while holding. */
 function shaped(
   work: Work,
   h: HubPlace,
-  joint: string,
+  { joint, also }: Shape,
   j: Joint | string,
   partsOf: (known: Joint) => readonly Bearing[] | string,
   surroundings: Traced | string,
@@ -76,7 +95,7 @@ function shaped(
   const parts = typeof j === 'string' ? j : partsOf(j);
   const known = typeof j !== 'string' && typeof parts !== 'string';
   const atOnce = known ? limitsAtOnce(work, j, parts, surroundings) : missingOf(j, parts);
-  peakCheck(work, h, { ending: 'peak', mode: 'peak', joint }, atOnce);
+  peakCheck(work, h, { ending: 'peak', mode: 'peak', joint, also }, atOnce);
   if (known) holdCheck(work, h, joint, limitsHeld(work, j, parts, surroundings));
 }
 
