@@ -1,6 +1,6 @@
 // Paths of a document in words, for links and headings.
 import type { Design } from '@/lib/design/document';
-import { fieldsOf } from '@/lib/design/walk';
+import { type PartAt, treeOf } from '@/lib/design/walk';
 
 /** A field in words, e.g. `Stage 2, pinion, teeth`; the path itself when there is no such field. */
 export function fieldWords(document: Design, path: string): string {
@@ -24,13 +24,17 @@ function wordsOf(document: Design): Map<string, string> {
   const found = known.get(document);
   if (found !== undefined) return found;
   const words = new Map<string, string>();
-  for (const { path, field, trail } of fieldsOf(document)) {
-    const place = placeWords(trail);
-    words.set(path, `${place}, ${lower(field.label)}`);
-    words.set(path.slice(0, path.lastIndexOf('.')), place);
-  }
+  for (const part of treeOf(document)) tell(part, words);
   known.set(document, words);
   return words;
+}
+
+function tell({ path, trail, fields, parts, lists }: PartAt, words: Map<string, string>): void {
+  const place = placeWords(trail);
+  words.set(path, place);
+  for (const at of fields) words.set(at.path, `${place}, ${lower(at.field.label)}`);
+  for (const inner of parts) tell(inner, words);
+  for (const list of lists) for (const item of list.items) tell(item, words);
 }
 
 function lower(words: string): string {

@@ -169,6 +169,7 @@ describe('places in words', () => {
       'Stage 1, shaft behind the stage, from support A to support B',
     );
     expect(partWords(turning, `${shaft}.bearingA`)).toBe('Stage 1, shaft behind the stage, bearing A');
+    expect(partWords(turning, 'coupons')).toBe('Coupon tests');
     expect(fieldWords(turning, 'no.such.field')).toBe('no.such.field');
   });
 });
