@@ -1,5 +1,6 @@
 // Every formula of the hazard shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { bufferFormulas } from './buffer';
 import {
   approachDistance,
   contactForce,
@@ -40,4 +41,5 @@ export const hazardFormulas: readonly AnyFormula[] = [
   stopTorque,
   ringStress,
   ...strikeFormulas,
+  ...bufferFormulas,
 ];

@@ -76,6 +76,12 @@ export const metalJointFriction = {
 /** Nuts as they come with screws: class 8. */
 export const nutStrength = { tensile: 800e6, source: 'ISO 898-2, class 8 (from memory)' } as const;
 
+/** Motor faces and other castings of which nothing is known: the low end of aluminium. */
+export const softAluminium = {
+  tensile: 150e6,
+  source: 'Common practice, no source: low end of cast aluminium',
+} as const;
+
 /** Shear strength of ductile metal over its tensile strength. */
 export const metalShear = {
   value: 0.6,

@@ -107,6 +107,16 @@ describe('the screws of the motor', () => {
     expect(w.figure('case.motorScrews.strippingTorque')).toBeCloseTo(0.2 * 850 * 4e-3, 9);
   });
 
+  // By hand: π × 3.838 mm × 5 mm / 0.7 mm × (0.35 mm + 0.57735 (3.838 − 3.663) mm) sheared at 0.6 × 150 MPa.
+  it('that stand in the motor’s own thread are held by soft aluminium, whatever the case is of', () => {
+    const own = worked(screwed((d) => Object.assign(d.case.motorScrews, { into: 'metal', engagement: 5 })));
+    const area = ((Math.PI * 3.838 * 5) / 0.7) * (0.35 + 0.57735 * (3.838 - 3.663)) * 1e-6;
+    expect((own.check('motorScrews.strip').capacity ?? 0) / (area * 90e6)).toBeCloseTo(1, 9);
+    expect(own.check('motorScrews.strip').caveat).toMatch(/soft cast aluminium/);
+    const plates = worked(screwed((d) => Object.assign(d.case.caseScrews, { into: 'metal' })));
+    expect(plates.check('caseScrews.strip').missing).toMatch(/which metal is tapped/);
+  });
+
   it('of a size whose inserts nobody has tested are not assessed', () => {
     const m6 = worked(screwed((d) => Object.assign(d.case.motorScrews, { size: 'M6' })));
     expect(m6.check('motorScrews.strip').status).toBe('not assessed');

@@ -134,8 +134,8 @@ export const caseCases: readonly RuleCase[] = [
   {
     rule: 'strike-breaks',
     title: 'a drive that pushes with 17.6 N·m, and one held to 1.3 N·m on a longer buffer',
-    fires: {},
-    quiet: { 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20 },
+    fires: { 'duty.consequence': 'harm' },
+    quiet: { 'duty.consequence': 'harm', 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20 },
     at: 'strike.peak',
     class: 'critical',
   },
@@ -145,7 +145,7 @@ export const caseCases: readonly RuleCase[] = [
     fires: { 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20, 'output.stopStiffness': 2000 },
     quiet: { 'drive.motorCurrentLimit': 3, 'output.bufferTravel': 20, 'output.stopStiffness': 40 },
     at: 'strike.peak',
-    class: 'major',
+    class: 'minor',
   },
   {
     rule: 'strike-not-assessed',

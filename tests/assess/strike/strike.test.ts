@@ -110,6 +110,17 @@ describe('the blow', () => {
     expect(stiff.get('strike.torque')).toBe(w.get('strike.rigidTorque'));
   });
 
+  it('at the duty’s own speed is told beside it', () => {
+    const bare = worked((d) => {
+      d.output.bufferTravel = 0;
+    });
+    const own = (Math.max(120, bare.get('duty.moveSpeed') / (Math.PI / 180)) * Math.PI) / 180;
+    const s_R = w.get('strike.rotorShare');
+    const soft = 2 * push + 1.77 * s_R * Math.sqrt(push ** 2 + k_s * J * own ** 2);
+    expect(bare.get('strike.dutyTorque')).toBeCloseTo(soft, 6);
+    expect(bare.get('strike.dutyTorque')).toBeLessThan(bare.get('strike.torque'));
+  });
+
   it('takes parts that are not described as rigid: never a softer blow', () => {
     const open = worked((d) => {
       d.train.motorShaft = { kind: 'unnamed' };

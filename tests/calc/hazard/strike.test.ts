@@ -1,6 +1,7 @@
 /** Strikes against the motion of two masses worked step by step (Runge–Kutta): arm, rotor, train between, stop in front. */
 import { describe, expect, it } from 'vitest';
 import { giveShare, stiffnessInSeries } from '@/lib/calc/gears/backlash/wind-up';
+import * as buffer from '@/lib/calc/hazard/buffer';
 import { kineticEnergy, stopTorque } from '@/lib/calc/hazard/energy';
 import * as strike from '@/lib/calc/hazard/strike';
 import { totalInertia } from '@/lib/calc/motion/inertia';
@@ -82,7 +83,7 @@ describe('one mass on springs in a row', () => {
   it('is what arm and rotor together do on a stop in time when the train is stiff', () => {
     const { atStop } = collide({ arm: 0.05, rotor: 0.05, train: 4e4, omega: 6, push: 5, ...spring(300) });
     const E = kineticEnergy.of({ J: 0.1, omega: 6 });
-    expect(atStop / strike.stopPeak.of({ T_d: 5, k_s: 300, E })).toBeCloseTo(1, 1);
+    expect(atStop / buffer.stopPeak.of({ T_d: 5, k_s: 300, E })).toBeCloseTo(1, 1);
   });
 
   it('is that of a stop without a push where the drive is off, and twice the drive’s torque where nothing moves yet', () => {
@@ -137,19 +138,19 @@ describe('a strike past its buffer', () => {
           [0, 0.2].map((pushed) => {
             const E = kineticEnergy.of({ J: 1 + rotor, omega: 1 });
             const T_d = pushed * Math.sqrt(2 * k_s * E);
-            const phi_b = (part * strike.stopPeak.of({ T_d, k_s, E })) / k_s;
+            const phi_b = (part * buffer.stopPeak.of({ T_d, k_s, E })) / k_s;
             const solid = 400;
             const stop = (a: number) => k_s * Math.min(a, phi_b) + solid * Math.max(a - phi_b, 0);
             const { inTrain } = collide({ arm: 1, rotor, train: 1, omega: 1, push: T_d, stop, stiff: solid });
             const s_R = strike.rotorShare.of({ N: 1, J_m: rotor, J_L: 1 });
-            const T_full = strike.fullBufferTorque.of({ k_s, phi_b });
-            const bound = strike.solidStrikeTorque.of({
+            const T_full = buffer.fullBufferTorque.of({ k_s, phi_b });
+            const bound = buffer.solidStrikeTorque.of({
               T_d,
               s_R,
               T_full,
               k_t: 1,
               f_E: strike.trainEnergyShare.of({ s_R }),
-              E_left: strike.energyPastBuffer.of({ E, T_d, T_full, k_s }),
+              E_left: buffer.energyPastBuffer.of({ E, T_d, T_full, k_s }),
             });
             return inTrain / bound;
           }),
@@ -162,9 +163,9 @@ describe('a strike past its buffer', () => {
 
   it('has nothing left where the buffer gets solid just at the stop’s own peak', () => {
     const g = { E: 2, T_d: 5, k_s: 60 };
-    const T_full = strike.stopPeak.of(g);
-    expect(strike.energyPastBuffer.of({ ...g, T_full })).toBeCloseTo(0, 9);
-    expect(strike.energyPastBuffer.of({ ...g, T_full: T_full * 1.1 })).toBeLessThan(0);
+    const T_full = buffer.stopPeak.of(g);
+    expect(buffer.energyPastBuffer.of({ ...g, T_full })).toBeCloseTo(0, 9);
+    expect(buffer.energyPastBuffer.of({ ...g, T_full: T_full * 1.1 })).toBeLessThan(0);
   });
 });
 
@@ -175,10 +176,10 @@ describe('the travel of a buffer', () => {
   const run = { arm: J_L, rotor: N ** 2 * J_m, train, omega, push: T_d };
 
   it('on a spring keeps two masses below the limit in time, and gives the bound back', () => {
-    const phi_b = strike.springBufferTravel.of({ E, T_lim, T_d, s_R });
+    const phi_b = buffer.springBufferTravel.of({ E, T_lim, T_d, s_R });
     // The spring whose own peak comes at the end of that travel.
     const k_s = (2 * E) / phi_b ** 2 + (2 * T_d) / phi_b;
-    expect(strike.stopPeak.of({ T_d, k_s, E }) / k_s / phi_b).toBeCloseTo(1, 9);
+    expect(buffer.stopPeak.of({ T_d, k_s, E }) / k_s / phi_b).toBeCloseTo(1, 9);
     expect(strike.strikeThroughArm.of({ T_d, s_R, k_s, E })).toBeCloseTo(T_lim, 9);
     const { inTrain } = collide({ ...run, ...spring(k_s) });
     expect(inTrain).toBeLessThan(T_lim);
@@ -186,24 +187,24 @@ describe('the travel of a buffer', () => {
   });
 
   it('at constant force keeps them below the limit in time, in less travel than any spring', () => {
-    const phi_b = strike.bufferTravel.of({ s_R, E, T_lim, T_d });
+    const phi_b = buffer.bufferTravel.of({ s_R, E, T_lim, T_d });
     const force = E / phi_b + T_d;
     const { inTrain } = collide({ ...run, stop: (a) => Math.min(a * 2e5, force), stiff: 2e5 });
     expect(inTrain).toBeLessThan(T_lim);
     expect(inTrain).toBeGreaterThan(0.6 * T_lim);
-    expect(phi_b).toBeLessThan(strike.springBufferTravel.of({ E, T_lim, T_d, s_R }));
+    expect(phi_b).toBeLessThan(buffer.springBufferTravel.of({ E, T_lim, T_d, s_R }));
   });
 
   it('has no answer where the drive alone goes past the limit', () => {
-    expect(strike.bufferTravel.of({ s_R, E, T_lim: 8, T_d })).toBeNaN();
-    expect(strike.springBufferTravel.of({ E, T_lim: 8, T_d, s_R })).toBeNaN();
+    expect(buffer.bufferTravel.of({ s_R, E, T_lim: 8, T_d })).toBeNaN();
+    expect(buffer.springBufferTravel.of({ E, T_lim: 8, T_d, s_R })).toBeNaN();
   });
 
   it('is its angle times its radius along the way', () => {
-    expect(strike.bufferStroke.of({ phi_b: 0.1, r: 0.15 })).toBeCloseTo(0.015, 12);
-    expect(strike.bufferAngle.of({ s_b: 0.015, r: 0.15 })).toBeCloseTo(0.1, 12);
+    expect(buffer.bufferStroke.of({ phi_b: 0.1, r: 0.15 })).toBeCloseTo(0.015, 12);
+    expect(buffer.bufferAngle.of({ s_b: 0.015, r: 0.15 })).toBeCloseTo(0.1, 12);
     expect(strike.stiffnessAtRadius.of({ c: 2e4, r: 0.15 })).toBeCloseTo(450, 9);
-    expect(strike.strikeLimit.of({ T: 50, S: 2 })).toBe(25);
+    expect(buffer.strikeLimit.of({ T: 50, S: 2 })).toBe(25);
   });
 });
 

@@ -1,5 +1,6 @@
 // A blow at the stop that the train does not bear.
 import { printNumber, printSI } from '@/lib/quantity/print';
+import type { FindingClass } from '../../assessment';
 import { figureOf, type Judged, type Rule } from '../rule';
 
 export const strikeBreaks: Rule = {
@@ -13,19 +14,27 @@ export const strikeBreaks: Rule = {
     const check = judged.checks.get('strike.peak');
     if (check?.status !== 'below' || check.factor === null || check.demand === null) return [];
     const broken = firstBroken(judged, check.demand);
+    const own = figureOf(judged, 'strike.dutyTorque');
+    const usual = own === null ? '' : ` At the duty’s own speed it would be ${printSI(own, 'N m')}.`;
     return [
       {
         at: check.key,
-        class: broken === null ? 'major' : 'critical',
+        class: classOf(broken !== null, judged.document.duty.consequence === 'harm'),
         text:
           broken === null
-            ? `A strike at the stop puts ${printSI(check.demand, 'N m')} on the output: a factor of ${printNumber(check.factor)} on what its weakest link holds, where ${printNumber(check.required)} is asked for.`
-            : `A strike at the stop puts ${printSI(check.demand, 'N m')} on the output; the ${broken.words} gives way at ${printSI(broken.holds, 'N m')}.`,
+            ? `A strike at the stop puts ${printSI(check.demand, 'N m')} on the train: a factor of ${printNumber(check.factor)} on what its weakest link holds, where ${printNumber(check.required)} is asked for.${usual}`
+            : `A strike at the stop puts ${printSI(check.demand, 'N m')} on the train, as at the output; the ${broken.words} gives way at ${printSI(broken.holds, 'N m')}.${usual}`,
         advice: `${buffer(judged)} Or lower the current limit and the speed near the stops.`,
       },
     ];
   },
 };
+
+/** A strike is a fault, not the duty: it weighs as much as what it would do. */
+function classOf(breaks: boolean, hurts: boolean): FindingClass {
+  if (breaks) return hurts ? 'critical' : 'major';
+  return hurts ? 'major' : 'minor';
+}
 
 /** The element that gives way first at one overload, if the blow goes so far. */
 function firstBroken({ checks }: Judged, blow: number) {

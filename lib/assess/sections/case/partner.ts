@@ -3,7 +3,13 @@ import { warmPullOut } from '@/lib/calc/fasteners/print';
 import { screwShearStrength } from '@/lib/calc/fasteners/stress';
 import { nutStripArea, strippingForce } from '@/lib/calc/fasteners/thread';
 import { pullOut } from '@/lib/catalog/fasteners/inserts';
-import { metalShear, nutStrength, threadLimits, threadLimitsSource } from '@/lib/catalog/fasteners/limits';
+import {
+  metalShear,
+  nutStrength,
+  softAluminium,
+  threadLimits,
+  threadLimitsSource,
+} from '@/lib/catalog/fasteners/limits';
 import { ruleValue } from '@/lib/catalog/materials/rules';
 import { requiredFactor, safetyFactors } from '@/lib/catalog/safety-factors';
 import type { Traced } from '@/lib/quantity/traced';
@@ -29,6 +35,7 @@ export function partnerOf(work: Work, train: TrainWork, joint: Joint): Partner |
     case 'nut':
       return nutPartner(work, joint);
     case 'metal':
+      if (joint.at === 'case.motorScrews') return motorFace(work, joint);
       if (body === null) return 'Enter the material of the case.';
       return body.kind === 'metal'
         ? tapped(work, joint, body)
@@ -79,6 +86,31 @@ function tapped(work: Work, joint: Joint, body: GearMaterial): Partner | string 
     words: 'Force that strips the tapped metal',
     required: metalRequired(work),
     caveat: caveatOf([body.tensile]),
+  };
+}
+
+/** The motor’s own thread: nobody says of what alloy its face is, so a soft one is taken. */
+function motorFace(work: Work, joint: Joint): Partner | string {
+  const tau_m = work.sheet.work(
+    'case',
+    joint.at,
+    screwShearStrength,
+    {
+      a_v: cited(metalShear, 'shear over tension'),
+      R_m: cited(
+        { value: softAluminium.tensile, source: softAluminium.source },
+        'tensile strength of the motor’s face',
+      ),
+    },
+    'tau_m.motor',
+  );
+  const force = stripped(work, joint, tau_m);
+  if (typeof force === 'string') return force;
+  return {
+    force,
+    words: 'Force that strips the motor’s thread',
+    required: metalRequired(work),
+    caveat: 'The motor’s face is taken as soft cast aluminium.',
   };
 }
 

@@ -1,14 +1,16 @@
 // The blow itself: load and arm on the stop, the rotor behind the train, the drive still pushing.
 import { stiffnessInSeries } from '@/lib/calc/gears/backlash/wind-up';
-import { kineticEnergy } from '@/lib/calc/hazard/energy';
 import {
   bufferAngle,
   energyPastBuffer,
   fullBufferTorque,
-  rotorShare,
   solidStrikeTorque,
-  stiffnessAtRadius,
   stopPeak,
+} from '@/lib/calc/hazard/buffer';
+import { kineticEnergy } from '@/lib/calc/hazard/energy';
+import {
+  rotorShare,
+  stiffnessAtRadius,
   strikeOnTrain,
   strikePeak,
   strikeThroughArm,
@@ -21,32 +23,46 @@ import { practice } from '../../sheet';
 import type { DriveWork, TrainWork, Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
 import { missingVoltage } from '../supply/source';
-import { type StopSpeed, stopSpeed } from './speed';
+import { type StopSpeed, stopSpeeds } from './speed';
 
 /** What moves and what pushes, whatever the stop. */
 export interface Swing {
-  readonly speed: StopSpeed;
+  /** Where it is worked: `strike`, or `strike.duty` for the duty’s own speed. */
+  readonly at: string;
+  readonly speed: Traced;
+  readonly words: string;
   readonly energy: Traced;
   readonly push: Traced;
   readonly rotorShare: Traced;
 }
 
-export function swingOf(work: Work, train: TrainWork, drive: DriveWork): Swing | string {
+/** At the worst speed that the drive can reach, and at the duty’s own. */
+export interface Swings {
+  readonly worst: Swing;
+  readonly duty: Swing;
+}
+
+export function swingsOf(work: Work, train: TrainWork, drive: DriveWork): Swings | string {
   const { rotorInertia: J_m } = work.design.motor;
   if (drive.forced === null) return missingVoltage;
   if (J_m === null)
     return 'The rotor’s inertia is not entered: behind the ratio it is what the train must stop.';
   const { sheet } = work;
+  const push = drive.forced;
   const moving = { J_L: train.outputInertia, N: train.ratio, J_m };
   const J = sheet.work('strike', 'strike', totalInertia, moving);
   if (!(J.value > 0)) return 'Nothing moves: neither load nor rotor has any inertia.';
-  const speed = stopSpeed(work, J, drive.forced);
-  return {
-    speed,
-    energy: sheet.work('strike', 'strike', kineticEnergy, { J, omega: speed.value }),
-    push: drive.forced,
-    rotorShare: sheet.work('strike', 'strike', rotorShare, moving),
-  };
+  const s_R = sheet.work('strike', 'strike', rotorShare, moving);
+  const { used, worst } = stopSpeeds(work, J, push);
+  const swing = (at: string, { value, words }: StopSpeed): Swing => ({
+    at,
+    speed: value,
+    words,
+    energy: sheet.work('strike', at, kineticEnergy, { J, omega: value }),
+    push,
+    rotorShare: s_R,
+  });
+  return { worst: swing('strike', worst), duty: swing('strike.duty', used) };
 }
 
 const blocked = 'Nothing that is known of the train gives: describe its shafts and meshes.';
@@ -56,9 +72,9 @@ const twoMasses = practice(1.27, 'arm and rotor may rebound from one another: wo
 export function rigidTorque(work: Work, swing: Swing | string, { known }: StiffnessWork): Traced | string {
   if (typeof swing === 'string') return swing;
   if (known === null) return blocked;
-  const { push: T_d, energy: E, rotorShare: s_R } = swing;
-  const f_E = work.sheet.work('strike', 'strike', trainEnergyShare, { s_R });
-  return work.sheet.work('strike', 'strike', strikeOnTrain, { T_d, k_t: known, f_E, E });
+  const { at, push: T_d, energy: E, rotorShare: s_R } = swing;
+  const f_E = work.sheet.work('strike', at, trainEnergyShare, { s_R });
+  return work.sheet.work('strike', at, strikeOnTrain, { T_d, k_t: known, f_E, E });
 }
 
 export interface Blow {
@@ -81,23 +97,23 @@ export function blowOf(
   if (c === null || r === null || s_b === null)
     return 'Enter stiffness and radius of the stop and the travel of its buffer.';
   const { sheet } = work;
-  const { push: T_d, energy: E, rotorShare: s_R } = swing;
-  const k_s = sheet.work('strike', 'strike', stiffnessAtRadius, { c, r });
+  const { at, push: T_d, energy: E, rotorShare: s_R } = swing;
+  const k_s = sheet.work('strike', at, stiffnessAtRadius, { c, r });
   if (s_b.value > 0) {
-    const phi_b = sheet.work('strike', 'strike', bufferAngle, { s_b, r });
-    const T_full = sheet.work('strike', 'strike', fullBufferTorque, { k_s, phi_b });
-    const T_stop = sheet.work('strike', 'strike', stopPeak, { T_d, k_s, E });
+    const phi_b = sheet.work('strike', at, bufferAngle, { s_b, r });
+    const T_full = sheet.work('strike', at, fullBufferTorque, { k_s, phi_b });
+    const T_stop = sheet.work('strike', at, stopPeak, { T_d, k_s, E });
     if (T_full.value < T_stop.value) {
-      const E_left = sheet.work('strike', 'strike', energyPastBuffer, { E, T_d, T_full, k_s });
-      const f_E = sheet.work('strike', 'strike', trainEnergyShare, { s_R }, 'f_E.left');
+      const E_left = sheet.work('strike', at, energyPastBuffer, { E, T_d, T_full, k_s });
+      const f_E = sheet.work('strike', at, trainEnergyShare, { s_R }, 'f_E.left');
       const given = { T_d, s_R, T_full, k_t, f_E, E_left };
-      return { torque: sheet.work('strike', 'strike', solidStrikeTorque, given, 'T_s.solid'), solid: true };
+      return { torque: sheet.work('strike', at, solidStrikeTorque, given, 'T_s.solid'), solid: true };
     }
   }
-  const k = sheet.work('strike', 'strike', stiffnessInSeries, { k_before: k_t, k_out: k_s });
-  const torque = sheet.work('strike', 'strike', strikePeak, {
-    T_row: sheet.work('strike', 'strike', strikeTorque, { T_d, c_r: twoMasses, k, E }),
-    T_arm: sheet.work('strike', 'strike', strikeThroughArm, { T_d, s_R, k_s, E }),
+  const k = sheet.work('strike', at, stiffnessInSeries, { k_before: k_t, k_out: k_s });
+  const torque = sheet.work('strike', at, strikePeak, {
+    T_row: sheet.work('strike', at, strikeTorque, { T_d, c_r: twoMasses, k, E }),
+    T_arm: sheet.work('strike', at, strikeThroughArm, { T_d, s_R, k_s, E }),
     T_hard: rigid,
   });
   return { torque, solid: false };

@@ -1,5 +1,5 @@
 // What would keep the blow small: the travel that a buffer at the stop must give.
-import { bufferStroke, bufferTravel, springBufferTravel } from '@/lib/calc/hazard/strike';
+import { bufferStroke, bufferTravel, springBufferTravel } from '@/lib/calc/hazard/buffer';
 import { printSI } from '@/lib/quantity/print';
 import type { Traced } from '@/lib/quantity/traced';
 import type { Work } from '../../work';

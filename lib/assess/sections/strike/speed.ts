@@ -9,12 +9,18 @@ export interface StopSpeed {
   readonly words: string;
 }
 
+export interface StopSpeeds {
+  /** What the duty itself drives at. */
+  readonly used: StopSpeed;
+  readonly worst: StopSpeed;
+}
+
 /** J and T_d: all that moves and the torque that can be forced, at the output. */
-export function stopSpeed(work: Work, J: Traced, T_d: Traced): StopSpeed {
+export function stopSpeeds(work: Work, J: Traced, T_d: Traced): StopSpeeds {
   const { sheet } = work;
   const { outputSpeed } = work.design.duty;
   const move = workedFigure(work, 'duty.moveSpeed');
-  const used =
+  const own =
     move === null
       ? outputSpeed
       : sheet.work(
@@ -24,10 +30,11 @@ export function stopSpeed(work: Work, J: Traced, T_d: Traced): StopSpeed {
           { omega_duty: outputSpeed, omega_max: move },
           'omega_duty',
         );
+  const used = { value: own, words: 'the duty’s own' };
   const reach = reachOf(work, J, T_d);
-  if (reach === null) return { value: used, words: 'the duty’s own' };
-  const value = sheet.work('strike', 'strike', strikeSpeed, { omega_duty: used, omega_max: reach.value });
-  return { value, words: value.value > used.value ? reach.words : 'the duty’s own' };
+  if (reach === null) return { used, worst: used };
+  const value = sheet.work('strike', 'strike', strikeSpeed, { omega_duty: own, omega_max: reach.value });
+  return { used, worst: { value, words: value.value > own.value ? reach.words : used.words } };
 }
 
 /** From one stop to the other the drive gains speed until it has no torque left. */

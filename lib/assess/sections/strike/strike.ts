@@ -1,10 +1,10 @@
 // The blow at a hard stop, and what it breaks.
-import { strikeLimit } from '@/lib/calc/hazard/strike';
+import { strikeLimit } from '@/lib/calc/hazard/buffer';
 import type { Traced } from '@/lib/quantity/traced';
 import type { Check } from '../../assessment';
 import { addCheck, type DriveWork, type TrainWork, type Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
-import { blowOf, rigidTorque, swingOf } from './blow';
+import { blowOf, rigidTorque, swingsOf } from './blow';
 import { buffers, noWeakest } from './buffers';
 import { figure } from './figure';
 
@@ -17,18 +17,20 @@ export function strikeSection(
   const { stops } = work.design.output;
   // An output that goes round and has no stops has nothing to strike.
   if (stops === 'none' && work.document.duty.travel >= 360) return;
-  const swing =
+  const swings =
     stops === 'none'
       ? 'There are no stops: what ends the travel in their place is not known.'
-      : swingOf(work, train, drive);
+      : swingsOf(work, train, drive);
+  const swing = typeof swings === 'string' ? swings : swings.worst;
+  const usual = typeof swings === 'string' ? swings : swings.duty;
   const governing = governingOf(work.checks);
   figure(
     work,
     'speed',
-    typeof swing === 'string' ? 'Speed at the stop' : `Speed at the stop: ${swing.speed.words}`,
+    typeof swing === 'string' ? 'Speed at the stop' : `Speed at the stop: ${swing.words}`,
     'ω_s',
     'deg/s',
-    typeof swing === 'string' ? swing : swing.speed.value,
+    typeof swing === 'string' ? swing : swing.speed,
   );
   figure(
     work,
@@ -52,6 +54,15 @@ export function strikeSection(
   const known = typeof blow !== 'string';
   const torque = known ? blow.torque : blow;
   figure(work, 'torque', 'Peak torque in the train in a strike, at the output', 'T_s', 'N m', torque, true);
+  const mild = blowOf(work, usual, rigidTorque(work, usual, stiffness), stiffness);
+  figure(
+    work,
+    'dutyTorque',
+    'Peak torque in the train in a strike at the duty’s own speed, at the output',
+    'T_s',
+    'N m',
+    typeof mild === 'string' ? mild : mild.torque,
+  );
   const limit = governing === null ? null : limitOf(work, governing);
   addCheck(work, {
     key: 'strike.peak',
