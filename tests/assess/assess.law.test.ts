@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
+import type { Check } from '@/lib/assess/assessment';
 import { manyDesigns, plausibleDesign } from './arbitrary';
 
 const seed = 20251;
@@ -87,19 +88,33 @@ describe('over 200 valid designs', () => {
   }, 300_000);
 });
 
+/** Gears of metal by their paths; they are judged at one overload by their yield strength. */
+const metalGears = (checks: readonly Check[]) =>
+  new Set(
+    checks.filter((c) => c.capacityLabel.startsWith('Yield')).map((c) => c.key.replace(/\.root\.peak$/, '')),
+  );
+const gearOf = (key: string) => key.replace(/\.(root|flank)\..*$/, '');
+
 describe('over 300 plausible designs', () => {
-  it('raises every root stress in proportion when the peak torque rises', () => {
+  // Load factors of metal gears fall as the load rises, so their stress rises by less than the torque.
+  it('raises the root stress of plastics in proportion to the peak torque, of metals by no more than that', () => {
     fc.assert(
       fc.property(plausibleDesign, fc.double({ min: 1.05, max: 3, noNaN: true }), (document, by) => {
         fc.pre(document.duty.peakTorque * by <= 5000);
         const more = { ...document, duty: { ...document.duty, peakTorque: document.duty.peakTorque * by } };
-        const before = new Map(assess(document).checks.map((c) => [c.key, c]));
+        const { checks } = assess(document);
+        const before = new Map(checks.map((c) => [c.key, c]));
+        const metal = metalGears(checks);
         let compared = 0;
         for (const c of assess(more).checks) {
           const was = before.get(c.key);
           if (!c.key.endsWith('.root.peak') || c.demand === null || !was || was.demand === null) continue;
           compared++;
-          expect(c.demand / was.demand / by).toBeCloseTo(1, 9);
+          const rise = c.demand / was.demand;
+          if (metal.has(gearOf(c.key))) {
+            expect(rise).toBeGreaterThan(1);
+            expect(rise).toBeLessThanOrEqual(by * (1 + 1e-9));
+          } else expect(rise / by).toBeCloseTo(1, 9);
         }
         return compared > 0;
       }),
@@ -107,17 +122,21 @@ describe('over 300 plausible designs', () => {
     );
   }, 300_000);
 
-  it('lets a wider face hold at least as much, root and flank, static and for life', () => {
+  // Not of metal: shafts that lean leave a wide hard face touching at its end, so it may hold less than a narrow one.
+  it('lets a wider face of plastic hold at least as much, root and flank, static and for life', () => {
     fc.assert(
       fc.property(plausibleDesign, fc.double({ min: 1.05, max: 3, noNaN: true }), (document, by) => {
         const stages = document.train.stages.map((s) =>
           'faceWidth' in s ? { ...s, faceWidth: Math.min(300, s.faceWidth * by) } : s,
         );
         const wider = { ...document, train: { ...document.train, stages } };
-        const before = new Map(assess(document).checks.map((c) => [c.key, c]));
+        const { checks } = assess(document);
+        const before = new Map(checks.map((c) => [c.key, c]));
+        const metal = metalGears(checks);
         let compared = 0;
         for (const c of assess(wider).checks) {
           const was = before.get(c.key);
+          if (metal.has(gearOf(c.key))) continue;
           if (!/^train\..*\.(root|flank)\./.test(c.key) || c.factor === null || !was || was.factor === null)
             continue;
           compared++;
