@@ -8,6 +8,7 @@ import { StatusMark } from '../marks/status-mark';
 import { type Row, RuledTable } from '../table/ruled-table';
 import { Change } from './change';
 import { FieldChanges } from './field-changes';
+import { FollowedName } from './followed-name';
 
 interface ChangedSinceProps
   extends Pick<Comparison, 'fields' | 'items' | 'headlineBefore' | 'headlineAfter' | 'checks'> {
@@ -91,7 +92,14 @@ function checkRow(c: ChangedCheck): Row {
     tone: c.statusAfter === 'below' ? 'below' : c.statusAfter === 'holds' ? 'plain' : 'unknown',
     cells: [
       <span key="name">
-        {c.label} <span className="row-mode">{modeLabels[c.mode]}, factor</span>
+        {c.statusAfter === null ? (
+          c.label
+        ) : (
+          <FollowedName of={`check-${c.key}`} sheetHref="">
+            {c.label}
+          </FollowedName>
+        )}{' '}
+        <span className="row-mode">{modeLabels[c.mode]}, factor</span>
       </span>,
       c.statusBefore === null ? (
         <span key="f" className="change-new">

@@ -7,14 +7,17 @@ import { Quantity } from '../marks/quantity';
 import { StatusMark } from '../marks/status-mark';
 import { RuledTable } from '../table/ruled-table';
 import { Change, signedFactor, signedShare } from './change';
+import { FollowedName } from './followed-name';
 
 interface CheckChangesProps {
   readonly caption: string;
   readonly checks: readonly ChangedCheck[];
+  /** Address of the sheet on which the checks stand; each then leads there, or unfolds both its sides in its place. */
+  readonly sheetHref?: string | undefined;
 }
 
 /** Table of checks that changed; those that crossed come first. */
-export function CheckChanges({ caption, checks }: CheckChangesProps) {
+export function CheckChanges({ caption, checks, sheetHref }: CheckChangesProps) {
   if (checks.length === 0) return <p>No factor changed.</p>;
   const telling = checks.filter(tells).toSorted((a, b) => Number(b.crossed) - Number(a.crossed));
   const others = checks.filter((c) => !tells(c));
@@ -23,7 +26,7 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
       {telling.length === 0 ? (
         <p>No check crossed what is required, and none falls short.</p>
       ) : (
-        <Changes caption={caption} checks={telling} />
+        <Changes caption={caption} checks={telling} sheetHref={sheetHref} />
       )}
       {others.length === 0 ? null : (
         <details>
@@ -31,7 +34,7 @@ export function CheckChanges({ caption, checks }: CheckChangesProps) {
             {others.length === 1 ? '1 check moved and holds' : `${others.length} checks moved and hold`} as
             before, or came new and hold
           </summary>
-          <Changes caption={`${caption} that hold as before`} checks={others} />
+          <Changes caption={`${caption} that hold as before`} checks={others} sheetHref={sheetHref} />
         </details>
       )}
     </>
@@ -43,7 +46,7 @@ function tells(c: ChangedCheck): boolean {
   return c.crossed || c.statusAfter !== 'holds';
 }
 
-function Changes({ caption, checks }: CheckChangesProps) {
+function Changes({ caption, checks, sheetHref }: CheckChangesProps) {
   return (
     <RuledTable
       caption={caption}
@@ -61,7 +64,10 @@ function Changes({ caption, checks }: CheckChangesProps) {
         tone: c.statusAfter === 'below' ? 'below' : c.statusAfter === 'holds' ? 'plain' : 'unknown',
         cells: [
           <span key="name">
-            {c.label} <span className="row-mode">{modeLabels[c.mode]}</span>
+            <FollowedName of={`check-${c.key}`} sheetHref={sheetHref}>
+              {c.label}
+            </FollowedName>{' '}
+            <span className="row-mode">{modeLabels[c.mode]}</span>
           </span>,
           <Change
             key="f"

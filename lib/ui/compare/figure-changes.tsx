@@ -5,14 +5,17 @@ import { type UnitKey, unitOf } from '@/lib/quantity/units';
 import { Quantity } from '../marks/quantity';
 import { RuledTable } from '../table/ruled-table';
 import { Change, signed, signedShare, VerdictWord } from './change';
+import { FollowedName } from './followed-name';
 
 interface FigureChangesProps {
   readonly caption: string;
   readonly figures: readonly ChangedFigure[];
+  /** As for checks. */
+  readonly sheetHref?: string | undefined;
 }
 
 /** Table of figures that changed. */
-export function FigureChanges({ caption, figures }: FigureChangesProps) {
+export function FigureChanges({ caption, figures, sheetHref }: FigureChangesProps) {
   if (figures.length === 0) return <p>No figure changed.</p>;
   return (
     <RuledTable
@@ -26,7 +29,9 @@ export function FigureChanges({ caption, figures }: FigureChangesProps) {
       rows={figures.map((f) => ({
         key: f.key,
         cells: [
-          f.label,
+          <FollowedName key="name" of={`figure-${f.key}`} sheetHref={sheetHref}>
+            {f.label}
+          </FollowedName>,
           <Change
             key="v"
             before={<Quantity si={f.before} unit={f.unit} />}

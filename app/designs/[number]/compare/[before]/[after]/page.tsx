@@ -2,6 +2,7 @@
 import type { Metadata } from 'next';
 import Link from 'next/link';
 import { addresses } from '@/app/_parts/addresses';
+import { FollowInPlace } from '@/app/_parts/following/follow-in-place';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
 import { compareRevisions } from '@/lib/service/sheets/compare-revisions';
@@ -41,8 +42,18 @@ export default async function ComparePage({ params }: Props) {
       >
         <Changes view={view} />
       </Sheet>
+      <FollowInPlace sides={[view.before, view.after].map((side) => followed(view, side))} />
     </PageFrame>
   ));
+}
+
+/** Where the numbers of a side are followed from. */
+function followed({ design }: CompareView, side: SideView) {
+  const words = sideName(side);
+  return {
+    label: words.charAt(0).toUpperCase() + words.slice(1),
+    href: addresses.trace(design.number, side.letter),
+  };
 }
 
 function Changes({ view }: { readonly view: CompareView }) {
@@ -56,6 +67,8 @@ function Changes({ view }: { readonly view: CompareView }) {
       </EmptyState>
     );
   }
+  // A draft has no sheet of its own: its numbers are looked up on the revision it is compared with.
+  const sheetHref = addresses.revision(view.design.number, letter ?? view.before.letter);
   const crossed = c.checks.filter((check) => check.crossed).length;
   return (
     <>
@@ -72,7 +85,7 @@ function Changes({ view }: { readonly view: CompareView }) {
         {c.checks.length === 0 ? (
           <p className="hush">No check moved.</p>
         ) : (
-          <CheckChanges caption="Changed checks" checks={c.checks} />
+          <CheckChanges caption="Changed checks" checks={c.checks} sheetHref={sheetHref} />
         )}
       </View>
       <View letter="C" title="Findings" id="findings">
@@ -86,7 +99,7 @@ function Changes({ view }: { readonly view: CompareView }) {
             <summary>
               {c.figures.length === 1 ? '1 figure moved' : `${c.figures.length} figures moved`}
             </summary>
-            <FigureChanges caption="Changed figures" figures={c.figures} />
+            <FigureChanges caption="Changed figures" figures={c.figures} sheetHref={sheetHref} />
           </details>
         )}
       </View>
