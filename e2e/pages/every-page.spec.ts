@@ -51,6 +51,17 @@ for (const { name, who, address } of places) {
   });
 }
 
+test('a sheet on which numbers are followed', async ({ enter }) => {
+  test.setTimeout(180_000);
+  const page = await enter('odile');
+  await page.goto('/designs/SB-003/C');
+  await awake(page);
+  await page.locator('#ladder a[data-follow]').filter({ visible: true }).first().click();
+  await page.locator('[data-follow="curve-output.envelope"]').click();
+  await expect(page.locator('.trace')).toHaveCount(2);
+  await everyLook(page);
+});
+
 test('a page that is not there', async ({ enter, objections }) => {
   objections.allow(/404 \(Not Found\)/);
   const page = await enter('tam');
