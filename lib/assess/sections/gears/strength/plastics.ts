@@ -68,7 +68,7 @@ export function temperatureCheck(work: Work, c: GearCase, flank: Traced | string
     required: required.factor,
     requiredFrom: required.from,
     missing: typeof flank === 'string' ? flank : limit === undefined ? lacking(material, 'T_cont_max') : null,
-    caveat: caveatOf(limit === undefined ? [] : [limit], 'Every move is taken to reach the peak torque.'),
+    caveat: caveatOf(limit === undefined ? [] : [limit], 'Its heat is that of moves at the peak torque.'),
     torque: { at: peakTorque, power: 1 },
     scatter:
       limit === undefined || capacity === null
