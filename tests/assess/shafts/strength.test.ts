@@ -114,6 +114,41 @@ describe('fatigue', () => {
     expect(rising[5]).toBe(rising[4]);
   });
 
+  it('takes the hardest load of a spectrum for as many cycles as do the damage of all, by Miner', () => {
+    const at = (torque: number, share: number) => ({
+      id: `l${torque}`,
+      name: '',
+      share,
+      torque,
+      bending: 'oneWay',
+    });
+    const life = (loads: readonly object[]) =>
+      output({}, { 'drive.direction': 'oneWay', 'duty.lifeCycles': 1e5, 'duty.loads': loads }).check(
+        `${last}.stress.life`,
+      );
+    const peak = life([]);
+    const [half, quarter] = [life([at(6, 100)]), life([at(3, 75), at(6, 25)])];
+    // Half the torque is half the stress, and the output torque at the limit stays the same.
+    expect((half.demand ?? 0) / (peak.demand ?? 1)).toBeCloseTo(0.5, 9);
+    expect(half.holdsTo).toBeCloseTo(peak.holdsTo ?? 0, 6);
+    // By hand: exponent p of the line through f_k S_ut at 1000 cycles and the endurance of a thick shaft at a million.
+    const [S, kpsi] = [580 / 6.894757293168, 580e6];
+    const f = Math.min(0.9, 1.06 - 2.8e-3 * S + 6.9e-6 * S ** 2);
+    const thick = 0.81 * k_a * k_e * 0.42 * 580e6;
+    const p = 3 / Math.log10((f * kpsi) / thick);
+    const N = 1e5 * (0.25 + 0.75 * 0.5 ** p);
+    const S_e1 = k_a * k_e * 0.42 * 580e6;
+    const share = Math.log10(N / 1000) / 3;
+    const S_f = f * kpsi * (S_e1 / (f * kpsi)) ** share * (1.24 * 12 ** -0.107) ** share;
+    expect(quarter.capacity).toBeCloseTo(S_f, -2);
+    // What the shares leave is taken at the peak.
+    const left = life([at(6, 50)]);
+    expect(left.caveat).toContain('leaves of the moves is taken at the peak torque');
+    expect(left.capacity).toBeGreaterThan(peak.capacity ?? 0);
+    expect(left.demand).toBeGreaterThan(peak.demand ?? 0);
+    expect(left.holdsTo).toBeGreaterThan(peak.holdsTo ?? 0);
+  });
+
   it('feels every notch, a sharp fillet more than a round one, and a groove most', () => {
     const demand = (shaft: Readonly<Record<string, unknown>>) =>
       output(shaft).check(`${last}.stress.life`).demand ?? Number.NaN;

@@ -22,6 +22,7 @@ import type { Work } from '../../work';
 import { lacking } from '../gears/service/materials';
 import type { Line, NamedShaft } from './line';
 import type { ShaftMaterial } from './material';
+import { hardestCycles } from './spectrum';
 
 /** A standard deviation of endurance, and how many lie below the mean for 99 shafts of 100. */
 const reliable = reliabilityFactors.rows.find(({ reliability }) => reliability === 0.99)?.z ?? Number.NaN;
@@ -34,6 +35,7 @@ export const unit = {
 const bending = practice(1, 'bending, with torsion in the equivalent stress');
 const warmth = practice(1, 'room temperature: metals lose little up to 80 °C');
 const anySize = practice(1, 'size factor left open until the diameter is known');
+const thick = practice(0.81, 'size factor of a shaft of 51 mm');
 const full = practice(1, 'at the endurance limit the size factor counts in full');
 const scatter = practice(reliable, `99 shafts of 100 last, ${reliabilityFactors.source}`);
 const from = cited(finiteLife.from, 'cycles from which the line of finite life runs');
@@ -80,26 +82,40 @@ export function enduranceOf(
   const k_a = sheet.work('shafts', at, surfaceFactor, surface);
   const k_e = sheet.work('shafts', at, scatterFactor, { z_a: scatter });
   const limit = { k_a, k_c: bending, k_d: warmth, k_e, S_e0 };
-  const S_e1 = sheet.work('shafts', at, enduranceLimit, { ...limit, k_b: anySize }, 'S_e1');
+  const limitAt = (k: Traced, as: string) =>
+    sheet.work('shafts', at, enduranceLimit, { ...limit, k_b: k }, as);
+  const S_e1 = limitAt(anySize, 'S_e1');
   // What is not steel keeps falling with cycles; the table’s value for the longest life stands for all.
   const { S_f1, e_k } =
-    m.isSteel && moves !== null ? finite(work, line, S_ut, S_e1, moves) : { S_f1: S_e1, e_k: full };
+    m.isSteel && moves !== null
+      ? finite(work, line, { S_ut, S_e1, moves, least: () => limitAt(thick, 'S_e.thick') })
+      : { S_f1: S_e1, e_k: full };
   const shared = { S_ut, S_f1, e_k, values: [tensile, source], lifeKnown: moves !== null };
   if (shaft.diameter === null) return { ...shared, S_f: null };
   const k_b = sheet.work('shafts', at, sizeFactor, { d: shaft.diameter, d_1: unit.millimetre });
   return { ...shared, S_f: sheet.work('shafts', at, sizedStrength, { S_f1, k_b, e_k }) };
 }
 
+interface Finite {
+  readonly S_ut: Traced;
+  readonly S_e1: Traced;
+  readonly moves: Traced;
+  /** Endurance of a thick shaft: the life line through it is the steepest, and counts small loads most. */
+  least(): Traced;
+}
+
 /** Few cycles leave more: the line of finite life between a thousand and a million. */
-function finite(work: Work, line: Line, S_ut: Traced, S_e: Traced, moves: Traced) {
+function finite(work: Work, line: Line, { S_ut, S_e1: S_e, moves, least }: Finite) {
   const { sheet } = work;
   const { at } = line;
-  const N = sheet.work('shafts', at, stressCycles, {
+  const all = sheet.work('shafts', at, stressCycles, {
     N_moves: moves,
     phi_move: work.design.duty.moveAngle,
     i_s: line.turns,
   });
   const f_k = sheet.work('shafts', at, strengthKept, { S_ut, S_1: unit.kilopound });
+  const steepest = () => sheet.work('shafts', at, lifeExponent, { f_k, S_ut, S_e: least() }, 'b_N.thick');
+  const N = hardestCycles(work, at, all, steepest);
   const through = { f_k, S_ut, S_e };
   const a_N = sheet.work('shafts', at, lifeIntercept, through);
   const b_N = sheet.work('shafts', at, lifeExponent, through);

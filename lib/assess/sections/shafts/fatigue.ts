@@ -8,6 +8,7 @@ import { caveatOf, scatterOf } from '../gears/service/materials';
 import { enduranceOf, unit } from './endurance';
 import { type Loaded, severity, untwisted } from './loaded';
 import { fatigueFactors } from './notch';
+import { type Hardest, hardestOf, inHardest } from './spectrum';
 import { type StressCall, type StressWork, triedCaveat } from './stress';
 
 const noMean = practice(0, 'it swings about nothing');
@@ -18,12 +19,13 @@ export function fatigueOf(call: StressCall & { readonly moves: Traced | null }):
   if (typeof endurance === 'string') return endurance;
   const { S_ut, S_f1, e_k, S_f } = endurance;
   const { bending: K_f, torsion: K_fs } = fatigueFactors(work, line.at, notch, S_ut, material.isSteel);
-  const shares = sharesOf(call);
+  const hardest = hardestOf(work);
+  const shares = sharesOf(call, hardest);
   const worst = stations.worst((M, T) => {
     const part = (m: number, t: number) => severity(K_f.value * M * m, K_fs.value * T * t);
     return part(shares.M_a, shares.T_a) / S_f1.value + part(shares.M_m, shares.T_m) / S_ut.value;
   });
-  const swung = swingsOf(call, worst, shares);
+  const swung = swingsOf(call, inHardest(work, line.at, worst, hardest.torque), shares);
   const { M_a, T_a, M_m, T_m } = swung;
   const { diameter: d } = shaft;
   const stress = (M_b: Traced, T: Traced, as: string, at: Traced) =>
@@ -36,13 +38,17 @@ export function fatigueOf(call: StressCall & { readonly moves: Traced | null }):
       S_ut,
     });
   const required = requiredShaftFatigue(work.document.duty.consequence);
-  const forEver = endurance.lifeKnown ? '' : 'No life is entered: it is held to last for ever. ';
+  const forEver = endurance.lifeKnown ? null : 'No life is entered: it is held to last for ever.';
   const ranges = endurance.values.map((v) => ({ value: v.si, low: v.siLow, high: v.siHigh }));
   return {
     required,
     demand: d === null || S_f === null ? null : demandOf(d, S_f),
     capacity: S_f,
-    caveat: caveatOf(endurance.values, `${forEver}${triedCaveat(line)}`),
+    caveat: caveatOf(
+      endurance.values,
+      [forEver, hardest.caveat, triedCaveat(line)].filter(Boolean).join(' '),
+    ),
+    at: hardest.torque,
     scatter: S_f === null ? null : scatterOf(S_f.value, ranges),
     leastDiameter: work.sheet.work(
       'shafts',
@@ -73,10 +79,9 @@ interface Shares {
 
 /**
  * Bending of a turning shaft swings fully with every turn, that of a pin with every move. Torque comes and goes with
- * every move, and a drive that reverses turns it round.
+ * every move, and a drive or a load that reverses turns it round.
  */
-function sharesOf({ work, shaft }: StressCall): Shares {
-  const reverses = work.document.drive.direction === 'reversing';
+function sharesOf({ shaft }: StressCall, { reverses }: Hardest): Shares {
   const [a, m] = reverses ? [1, 0] : [0.5, 0.5];
   return shaft.kind === 'turning' ? { M_a: 1, M_m: 0, T_a: a, T_m: m } : { M_a: a, M_m: m, T_a: a, T_m: m };
 }

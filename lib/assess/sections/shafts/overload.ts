@@ -35,6 +35,7 @@ export function overloadOf({
         ? null
         : work.sheet.work('shafts', line.at, notchedStress, { K_f: K_s, M_b, K_fs: K_s, T, d }, 'sigma_v'),
     capacity: S_y,
+    at: work.design.duty.peakTorque,
     caveat: caveatOf([strength], material.kind === 'metal' ? cases : `${plasticCaveat} ${cases}`),
     scatter: { low: strength.siLow, high: strength.siHigh },
     leastDiameter: work.sheet.work('shafts', line.at, leastDiameterStatic, {

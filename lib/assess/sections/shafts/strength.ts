@@ -56,7 +56,7 @@ const words = {
   },
   life: {
     label: 'fatigue',
-    demand: 'Swing at the peak, its mean counted in, with shocks',
+    demand: 'Swing under the hardest load, its mean counted in, with shocks',
     capacity: 'Swing that the shaft lasts for its cycles',
   },
 } as const;
@@ -82,7 +82,7 @@ function addStress(work: Work, line: Line, mode: keyof typeof words, found: Stre
     missing: typeof found === 'string' ? found : missingDiameter,
     caveat: known?.caveat ?? null,
     scatter: known?.scatter ?? null,
-    torque: { at: work.design.duty.peakTorque, power: 1 },
+    torque: { at: known?.at ?? work.design.duty.peakTorque, power: 1 },
   });
 }
 

@@ -21,6 +21,8 @@ export interface StressWork {
   /** Null without a diameter. */
   readonly demand: Traced | null;
   readonly capacity: Traced | null;
+  /** Output torque that causes the demand, N m. */
+  readonly at: Traced;
   readonly caveat: string | null;
   readonly scatter: { readonly low: number; readonly high: number } | null;
   readonly leastDiameter: Traced;

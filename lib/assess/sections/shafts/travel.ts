@@ -95,7 +95,7 @@ function addTravel(
       worst === undefined ? null : practice(worst.limit.value, `${worst.limit.words}, ${worst.limit.source}`),
     required: required.factor,
     requiredFrom: required.from,
-    missing: typeof solver === 'string' ? solver : 'Nothing on the shaft limits it.',
+    missing: typeof solver === 'string' ? solver : null,
     caveat: 'One diameter is taken along the whole shaft, and the bearings as stiff.',
   });
 }

@@ -208,3 +208,41 @@ export const sizedStrength = formula({
   domain: { k_b: [0.7, 1.11], e_k: [0, 1] },
   of: (g) => g.S_f1 * g.k_b ** g.e_k,
 });
+
+/** How hard a load of a spectrum is over the hardest; torques at the output, N m: the stresses of a shaft grow with them. */
+export const torqueSeverity = formula({
+  key: 'shafts.torqueSeverity',
+  symbol: 'tau',
+  name: 'Severity of a load over the hardest',
+  unit: '1',
+  given: { T_i: 'N m', T_h: 'N m' },
+  text: 'T_i / T_h',
+  source: 'Stresses of a shaft grow with its torque',
+  of: (g) => g.T_i / g.T_h,
+});
+
+/** Moment or torque in a shaft (N m) when the output torque is T_h instead of the peak T_peak. */
+export const loadAtTorque = formula({
+  key: 'shafts.loadAtTorque',
+  symbol: 'M_h',
+  name: 'Moment or torque in the hardest load of the spectrum',
+  unit: 'N m',
+  given: { M: 'N m', T_h: 'N m', T_peak: 'N m' },
+  text: 'M * T_h / T_peak',
+  source: 'Forces of a train grow with its torque',
+  validity: 'Weights are scaled with the rest.',
+  of: (g) => (g.M * g.T_h) / g.T_peak,
+});
+
+/** Exponent of the finite-life line on stress. */
+export const damageExponent = formula({
+  key: 'shafts.damageExponent',
+  symbol: 'p',
+  name: 'Exponent of damage on stress',
+  unit: '1',
+  given: { b_N: '1' },
+  text: '-1 / b_N',
+  source: `${shigley}, eq. 6-16, turned to the number of cycles`,
+  domain: { b_N: [-0.3, -0.05] },
+  of: (g) => -1 / g.b_N,
+});
