@@ -4,7 +4,8 @@ import { ball, screwed, turning } from './parts';
 
 /**
  * Weak points left in on purpose: a bench supply that cannot take braking energy back, a drive that keeps the last
- * command when the link is lost, settings never read back, a PLA wheel that creeps in a warm room.
+ * command when the link is lost, settings never read back, a wheel of PLA that is not filled and falls short of the life
+ * asked, and no stops, so that nothing says what ends a runaway.
  */
 export const turntable: Design = {
   version: 2,
@@ -95,22 +96,22 @@ export const turntable: Design = {
         module: 2,
         pressureAngle: 20,
         helixAngle: 0,
-        faceWidth: 14,
+        faceWidth: 22,
         centreDistance: 126.15,
         lubrication: 'grease',
-        pinion: { teeth: 18, shift: 0.2, material: 'petg_fdm', build: 'flat', solidFraction: 100, rim: null },
-        wheel: { teeth: 108, shift: -0.2, material: 'pla_fdm', build: 'flat', solidFraction: 60, rim: null },
+        pinion: { teeth: 18, shift: 0.2, material: 'petg_fdm', build: 'flat', solidFraction: 100, rim: 10 },
+        wheel: { teeth: 108, shift: -0.2, material: 'pla_fdm', build: 'flat', solidFraction: 60, rim: 30 },
         centreTolerance: 0.15,
         thinning: 0.1,
         thinningTolerance: 0.06,
         inputHub: {
           kind: 'clamp',
           diameter: 8,
-          length: 14,
+          length: 22,
           screw: 'M3',
           screwClass: '8.8',
           count: 2,
-          screwTorque: 1.2,
+          screwTorque: 1,
         },
         outputHub: {
           kind: 'flange',
@@ -127,6 +128,7 @@ export const turntable: Design = {
           drivenAt: 24,
           drivingAt: 80,
           material: 'al_6061_t6',
+          locating: 'b',
           bearingA: { kind: 'bush', bore: 40, length: 20, material: 'pom_machined' },
           bearingB: ball('6808', 'printed'),
         }),
@@ -138,16 +140,25 @@ export const turntable: Design = {
     material: 'pla_fdm',
     layers: 'across',
     split: 'across',
-    caseScrews: { kind: 'unnamed' },
+    caseScrews: screwed({
+      size: 'M5',
+      count: 6,
+      circle: 150,
+      torque: 2,
+      into: 'nut',
+      engagement: 4.7,
+      clamped: 60,
+      head: 20,
+    }),
     motorScrews: screwed({
       size: 'M4',
       count: 4,
       circle: 40,
-      torque: 1.8,
-      into: 'metal',
-      engagement: 6,
-      clamped: 8,
-      head: 9,
+      torque: 1.6,
+      into: 'nut',
+      engagement: 3.2,
+      clamped: 14,
+      head: 16,
     }),
   },
   output: {
@@ -155,8 +166,8 @@ export const turntable: Design = {
     armCentre: null,
     stops: 'none',
     stopTravel: null,
-    armMaterial: null,
-    armHub: { kind: 'unnamed' },
+    armMaterial: 'al_6061_t6',
+    armHub: { kind: 'integral' },
     armStiffness: null,
     stopRadius: null,
     stopStiffness: null,
