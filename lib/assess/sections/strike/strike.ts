@@ -82,7 +82,7 @@ export function strikeSection(
         ? 'As for the weakest link'
         : `As for that element at one overload: ${governing.requiredFrom}`,
     missing: known ? noWeakest : blow,
-    caveat: known ? caveatOf(stiffness, blow.solid) : null,
+    caveat: known ? caveatOf(stiffness, blow.solid, work.document.duty.shockFactor > 1) : null,
   });
   buffers(work, swing, limit);
 }
@@ -114,8 +114,9 @@ function limitOf(work: Work, check: Check): Traced {
   return work.sheet.work('strike', 'strike', strikeLimit, { T: holdsOf(check), S });
 }
 
-function caveatOf({ leftOut }: StiffnessWork, solid: boolean): string {
+function caveatOf({ leftOut }: StiffnessWork, solid: boolean, shaken: boolean): string {
   const words = ['An upper bound without damping, for load and arm as one mass and the rotor as another.'];
+  if (shaken) words.push('What the element holds has the duty’s shock factor taken off already.');
   if (solid) words.push('The buffer gets solid, and the train takes the rest.');
   if (leftOut.length > 0) words.push(`Taken as rigid for want of data: ${leftOut.join(', ')}.`);
   return words.join(' ');
