@@ -103,6 +103,27 @@ describe('fatigue', () => {
     expect(life('reversing').factor).toBeCloseTo(S_e / stressOf(moment, 0), 6);
   });
 
+  it('counts the moves of a pin, however often its gear turns about it', () => {
+    const first = 'train.stages.k1.shaft';
+    const onPin = { ...pin, diameter: 12, drivenAt: 30, drivingAt: 30, bearingAAt: 10, bearingBAt: 50 };
+    const moves = (shaft: Shaft) => {
+      const document = changed(withShafts(shafted, unnamed, [shaft, unnamed]), {
+        'duty.lifeCycles': 1000,
+        'duty.moveAngle': 720,
+      });
+      const push = { tangential: 300, radial: 400, diameter: 0.08 };
+      return shafts(document, [
+        { input: '', output: push },
+        { input: push, output: '' },
+      ]).check(`${first}.stress.life`).capacity;
+    };
+    // A thousand moves: the share of strength that steel keeps. A shaft that turns has six times as many swings at 3:1.
+    const S = 580 / 6.894757293168;
+    const f = Math.min(0.9, 1.06 - 2.8e-3 * S + 6.9e-6 * S ** 2);
+    expect(moves(onPin)).toBeCloseTo(f * 580e6, 0);
+    expect(moves({ ...outputShaft, drivenAt: 20, drivingAt: 40 })).toBeLessThan(f * 580e6 * 0.95);
+  });
+
   it('lasts more swing for few moves than for ever, and never more than for a thousand', () => {
     const capacity = (moves: number | null) =>
       output({}, { 'duty.lifeCycles': moves, 'duty.lifeHours': null }).check(`${last}.stress.life`)

@@ -108,11 +108,15 @@ interface Finite {
 function finite(work: Work, line: Line, { S_ut, S_e1: S_e, moves, least }: Finite) {
   const { sheet } = work;
   const { at } = line;
-  const all = sheet.work('shafts', at, stressCycles, {
-    N_moves: moves,
-    phi_move: work.design.duty.moveAngle,
-    i_s: line.turns,
-  });
+  // A pin stands still: its bending swings with the moves alone.
+  const all =
+    line.shaft.kind === 'pin'
+      ? moves
+      : sheet.work('shafts', at, stressCycles, {
+          N_moves: moves,
+          phi_move: work.design.duty.moveAngle,
+          i_s: line.turns,
+        });
   const f_k = sheet.work('shafts', at, strengthKept, { S_ut, S_1: unit.kilopound });
   const steepest = () => sheet.work('shafts', at, lifeExponent, { f_k, S_ut, S_e: least() }, 'b_N.thick');
   const N = hardestCycles(work, at, all, steepest);
