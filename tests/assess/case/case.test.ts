@@ -76,6 +76,12 @@ describe('the screws of plates stacked along the shafts', () => {
     expect(bare.check('caseScrews.head').caveat).toMatch(/smallest/);
   });
 
+  it('do not pass with a seat smaller than its hole', () => {
+    const small = worked(screwed((d) => Object.assign(d.case.caseScrews, { head: 5.5 })));
+    expect(small.check('caseScrews.head').status).toBe('not assessed');
+    expect(small.check('caseScrews.head').missing).toMatch(/no larger than its hole/);
+  });
+
   it('strip a nut later than they yield', () => {
     const strip = w.check('caseScrews.strip');
     expect(strip.demand).toBeCloseTo(2600, 9);

@@ -152,6 +152,7 @@ function headCheck(work: Work, { joint }: Pulled, force: Traced | string): void 
   if (body === null || body.kind === 'metal') return;
   const seat = screws.size === null ? undefined : screwSeat(screws.size);
   const strength = body.tensile;
+  const entered = screws.head;
   const missing =
     typeof force === 'string'
       ? force
@@ -159,8 +160,9 @@ function headCheck(work: Work, { joint }: Pulled, force: Traced | string): void 
         ? 'Enter the size of the screws.'
         : strength === undefined
           ? lacking(body, 'tensile_xy')
-          : null;
-  const entered = screws.head;
+          : entered !== null && entered.value <= seat.hole * 1e-3
+            ? 'The diameter under the head is no larger than its hole.'
+            : null;
   const seatOf = (mm: number, what: string) =>
     practice(mm * 1e-3, `${what} of ${screws.size}, ${screwSeatSource}`);
   const required = requiredOne(
@@ -175,7 +177,7 @@ function headCheck(work: Work, { joint }: Pulled, force: Traced | string): void 
     demandLabel: 'Pressure under a head drawn up hardest, at the peak',
     capacityLabel: 'Strength of the plastic at 23 °C',
     demand:
-      typeof force === 'string' || seat === undefined
+      missing !== null || typeof force === 'string' || seat === undefined
         ? null
         : work.sheet.work('case', at, headPressure, {
             F_b: force,
