@@ -26,14 +26,16 @@ export default function HandbookPage() {
         </p>
         {view.shelves.map((shelf, i) => (
           <View key={shelf.key} letter={viewLetter(i)} title={shelf.label} id={`shelf-${shelf.key}`}>
-            <details className="fold">
-              <summary>
-                <h3>{shelf.formulas.length} formulas</h3>
-              </summary>
-              {shelf.formulas.map((f) => (
-                <FormulaEntry key={f.key} formula={f} />
-              ))}
-            </details>
+            {shelf.topics.map((topic) => (
+              <details key={topic.key} className="fold" id={`topic-${shelf.key}-${topic.key}`}>
+                <summary>
+                  <h3>{topic.label}</h3> <span className="hush">{counted(topic.formulas.length)}</span>
+                </summary>
+                {topic.formulas.map((f) => (
+                  <FormulaEntry key={f.key} formula={f} />
+                ))}
+              </details>
+            ))}
           </View>
         ))}
         <View letter={viewLetter(view.shelves.length)} title="Rules" id="rules">
@@ -50,6 +52,10 @@ export default function HandbookPage() {
       </Sheet>
     </PageFrame>
   );
+}
+
+function counted(formulas: number): string {
+  return formulas === 1 ? '1 formula' : `${formulas} formulas`;
 }
 
 function HandbookTitle({ view }: { readonly view: HandbookView }) {
@@ -75,20 +81,23 @@ function Contents({ view }: { readonly view: HandbookView }) {
   return (
     <>
       <MarginBlock title="Formulas by name">
-        {view.shelves.map((shelf) => (
-          <details key={shelf.key}>
-            <summary>
-              {shelf.label} ({shelf.formulas.length})
-            </summary>
-            <ul className="plain-list">
-              {shelf.formulas.map((f) => (
-                <li key={f.key}>
-                  <a href={`#formula-${f.key}`}>{f.name}</a>
-                </li>
-              ))}
-            </ul>
-          </details>
-        ))}
+        {view.shelves.flatMap((shelf) =>
+          shelf.topics.map((topic) => (
+            <details key={`${shelf.key} ${topic.key}`}>
+              <summary>
+                {shelf.topics.length === 1 ? shelf.label : `${shelf.label}: ${inSentence(topic.label)}`} (
+                {topic.formulas.length})
+              </summary>
+              <ul className="plain-list">
+                {topic.formulas.map((f) => (
+                  <li key={f.key}>
+                    <a href={`#formula-${f.key}`}>{f.name}</a>
+                  </li>
+                ))}
+              </ul>
+            </details>
+          )),
+        )}
       </MarginBlock>
       <MarginBlock title="Method">
         <ul className="plain-list">
@@ -107,4 +116,8 @@ function Contents({ view }: { readonly view: HandbookView }) {
       </Caution>
     </>
   );
+}
+
+function inSentence(label: string): string {
+  return label.charAt(0).toLowerCase() + label.slice(1);
 }

@@ -1,9 +1,11 @@
 // What the method rests on, for readers: the formulas shelf by shelf and the materials with their sources.
-import type { AnyFormula } from '@/lib/calc/formula';
+import type { AnyFormula, FormulaTopic } from '@/lib/calc/formula';
+import { gearTopics } from '@/lib/calc/gears/formulas';
 import { formulaByKey, formulasByShelf, type Shelf } from '@/lib/calc/registry';
+import { shaftTopics } from '@/lib/calc/shafts/formulas';
 import { materials } from '@/lib/catalog/materials/materials';
 import { materialProperties } from '@/lib/catalog/materials/properties';
-import type { CatalogValue } from '@/lib/catalog/value';
+import { type Basis, bases, type CatalogValue } from '@/lib/catalog/value';
 import { rules } from './rules/registry';
 import type { Rule } from './rules/rule';
 
@@ -26,13 +28,29 @@ export interface FormulaShelf {
   readonly key: Shelf;
   readonly label: string;
   readonly formulas: readonly AnyFormula[];
+  /** The same under headings; a small shelf has one topic, which bears its name. */
+  readonly topics: readonly FormulaTopic[];
 }
+
+const topicsByShelf: Readonly<Partial<Record<Shelf, readonly FormulaTopic[]>>> = {
+  gears: gearTopics,
+  shafts: shaftTopics,
+};
 
 /** Every formula of the library, shelf by shelf. */
 export function formulaShelves(): FormulaShelf[] {
   // Object.keys forgets the literal keys.
   const shelves = Object.keys(formulasByShelf) as Shelf[];
-  return shelves.map((key) => ({ key, label: shelfLabels[key], formulas: formulasByShelf[key] }));
+  return shelves.map((key) => {
+    const [label, formulas] = [shelfLabels[key], formulasByShelf[key]];
+    return { key, label, formulas, topics: topicsByShelf[key] ?? [{ key, label, formulas }] };
+  });
+}
+
+/** How many values of the materials rest on what. */
+export function materialBases(): { readonly basis: Basis; readonly count: number }[] {
+  const values = materialSheets().flatMap((m) => m.rows.map((r) => r.value.basis));
+  return bases.map((basis) => ({ basis, count: values.filter((b) => b === basis).length }));
 }
 
 /** Formulas by the key that worked steps name. */

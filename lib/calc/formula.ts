@@ -44,3 +44,10 @@ export type AnyFormula = Omit<Formula, 'of' | 'domain'> & {
   readonly domain?: Readonly<Record<string, readonly [number, number] | undefined>>;
   readonly of: (g: never) => number;
 };
+
+/** Formulas of a shelf that belong to one topic, under the heading that readers find them by. */
+export interface FormulaTopic {
+  readonly key: string;
+  readonly label: string;
+  readonly formulas: readonly AnyFormula[];
+}

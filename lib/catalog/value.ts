@@ -1,7 +1,8 @@
 // A catalogue value: a number with its range, its unit, and where it comes from.
 
 /** How well founded a value is: read in a source, read and adapted, recalled, true by definition, or tested by the club. */
-export type Basis = 'sourced' | 'mixed' | 'memory' | 'definition' | 'tested';
+export const bases = ['sourced', 'mixed', 'memory', 'definition', 'tested'] as const;
+export type Basis = (typeof bases)[number];
 
 export interface CatalogValue {
   /** Stable name for worked sheets: `materials.pla_fdm.tensile_xy`. */

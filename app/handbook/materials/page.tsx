@@ -4,16 +4,18 @@ import Link from 'next/link';
 import { addresses } from '@/app/_parts/addresses';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { handbook } from '@/lib/service/handbook/handbook';
+import { BasisTable } from '@/lib/ui/handbook/basis-table';
 import { MaterialTable } from '@/lib/ui/handbook/material-table';
 import { Caution } from '@/lib/ui/notices/caution';
 import { MarginBlock } from '@/lib/ui/sheet/margin-block';
 import { PlainTitle } from '@/lib/ui/sheet/plain-title';
 import { Sheet } from '@/lib/ui/sheet/sheet';
+import { View } from '@/lib/ui/sheet/view';
 
 export const metadata: Metadata = { title: 'Materials' };
 
 export default function MaterialsPage() {
-  const { materials } = handbook();
+  const { materials, bases } = handbook();
   const values = materials.reduce((sum, m) => sum + m.rows.length, 0);
   return (
     <PageFrame current="handbook">
@@ -32,6 +34,9 @@ export default function MaterialsPage() {
         marginLabel="Contents"
         margin={
           <>
+            <MarginBlock title="How to read them">
+              <a href="#basis">Basis and range</a>
+            </MarginBlock>
             <MarginBlock title="Materials">
               <ul className="plain-list">
                 {materials.map((m) => (
@@ -50,6 +55,9 @@ export default function MaterialsPage() {
           </>
         }
       >
+        <View letter="A" title="Material data: basis and range" id="basis">
+          <BasisTable bases={bases} />
+        </View>
         {materials.map((m) => (
           <details key={m.key} className="material fold">
             <summary>

@@ -1,5 +1,5 @@
 // The gears shelf: every formula of this folder, in the order a hand calculation would use them.
-import type { AnyFormula } from '../formula';
+import type { AnyFormula, FormulaTopic } from '../formula';
 import { backlashAllowanceFormulas } from './backlash/allowances';
 import { backlashLimitFormulas } from './backlash/limits';
 import { meshBacklashFormulas } from './backlash/mesh';
@@ -51,55 +51,108 @@ import { wormGeometryFormulas } from './worm/geometry';
 import { wormStrengthFormulas } from './worm/strength';
 import { wormWearFormulas } from './worm/wear';
 
-export const gearsFormulas: readonly AnyFormula[] = [
-  ...angleFormulas,
-  ...pairFormulas,
-  ...diameterFormulas,
-  ...contactRatioFormulas,
-  ...toothCountFormulas,
-  ...thicknessFormulas,
-  ...measurementFormulas,
-  ...forceFormulas,
-  ...efficiencyFormulas,
-  ...formFactorFormulas,
-  ...rootStressFormulas,
-  ...rimFormulas,
-  ...flankPressureFormulas,
-  ...slidingFormulas,
-  ...loadFactorFormulas,
-  ...steelRootFormulas,
-  ...steelFlankFormulas,
-  ...plasticsFormulas,
-  ...allowableFormulas,
-  ...lewisFormulas,
-  ...agmaFormulas,
-  ...serviceDutyFormulas,
-  ...meshServiceFormulas,
-  ...serviceStrengthFormulas,
-  ...spectrumFormulas,
-  ...internalPairFormulas,
-  ...ringDiameterFormulas,
-  ...internalContactFormulas,
-  ...internalInterferenceFormulas,
-  ...ringRootFormulas,
-  ...planetaryRatioFormulas,
-  ...planetaryArrangementFormulas,
-  ...planetaryTorqueFormulas,
-  ...planetaryEfficiencyFormulas,
-  ...planetaryLoadFormulas,
-  ...beltGeometryFormulas,
-  ...beltTensionFormulas,
-  ...beltStrengthFormulas,
-  ...beltPulleyFormulas,
-  ...wormGeometryFormulas,
-  ...wormEfficiencyFormulas,
-  ...wormStrengthFormulas,
-  ...wormWearFormulas,
-  ...meshBacklashFormulas,
-  ...backlashAllowanceFormulas,
-  ...trainBacklashFormulas,
-  ...backlashLimitFormulas,
-  ...meshStiffnessFormulas,
-  ...setStiffnessFormulas,
-  ...windUpFormulas,
+export const gearTopics: readonly FormulaTopic[] = [
+  {
+    key: 'geometry',
+    label: 'Geometry of external pairs',
+    formulas: [
+      ...angleFormulas,
+      ...pairFormulas,
+      ...diameterFormulas,
+      ...contactRatioFormulas,
+      ...toothCountFormulas,
+      ...thicknessFormulas,
+      ...measurementFormulas,
+    ],
+  },
+  {
+    key: 'forces',
+    label: 'Forces and losses',
+    formulas: [...forceFormulas, ...efficiencyFormulas],
+  },
+  {
+    key: 'strength',
+    label: 'Strength of teeth',
+    formulas: [
+      ...formFactorFormulas,
+      ...rootStressFormulas,
+      ...rimFormulas,
+      ...flankPressureFormulas,
+      ...slidingFormulas,
+      ...loadFactorFormulas,
+      ...steelRootFormulas,
+      ...steelFlankFormulas,
+      ...plasticsFormulas,
+      ...allowableFormulas,
+      ...lewisFormulas,
+      ...agmaFormulas,
+    ],
+  },
+  {
+    key: 'service',
+    label: 'Service: temperature, wear, spectra',
+    formulas: [
+      ...serviceDutyFormulas,
+      ...meshServiceFormulas,
+      ...serviceStrengthFormulas,
+      ...spectrumFormulas,
+    ],
+  },
+  {
+    key: 'internal',
+    label: 'Internal pairs',
+    formulas: [
+      ...internalPairFormulas,
+      ...ringDiameterFormulas,
+      ...internalContactFormulas,
+      ...internalInterferenceFormulas,
+      ...ringRootFormulas,
+    ],
+  },
+  {
+    key: 'planetary',
+    label: 'Planetary sets',
+    formulas: [
+      ...planetaryRatioFormulas,
+      ...planetaryArrangementFormulas,
+      ...planetaryTorqueFormulas,
+      ...planetaryEfficiencyFormulas,
+      ...planetaryLoadFormulas,
+    ],
+  },
+  {
+    key: 'belt',
+    label: 'Toothed belts',
+    formulas: [
+      ...beltGeometryFormulas,
+      ...beltTensionFormulas,
+      ...beltStrengthFormulas,
+      ...beltPulleyFormulas,
+    ],
+  },
+  {
+    key: 'worm',
+    label: 'Worms',
+    formulas: [
+      ...wormGeometryFormulas,
+      ...wormEfficiencyFormulas,
+      ...wormStrengthFormulas,
+      ...wormWearFormulas,
+    ],
+  },
+  {
+    key: 'backlash',
+    label: 'Backlash and stiffness',
+    formulas: [
+      ...meshBacklashFormulas,
+      ...backlashAllowanceFormulas,
+      ...trainBacklashFormulas,
+      ...backlashLimitFormulas,
+      ...meshStiffnessFormulas,
+      ...setStiffnessFormulas,
+      ...windUpFormulas,
+    ],
+  },
 ];
+
+export const gearsFormulas: readonly AnyFormula[] = gearTopics.flatMap((t) => t.formulas);

@@ -4,11 +4,13 @@ import {
   formulaShelves,
   formulas,
   type MaterialSheet,
+  materialBases,
   materialSheets,
   type RuleEntry,
   ruleEntries,
 } from '@/lib/assess/library';
 import { methodLog, methodVersion } from '@/lib/assess/method';
+import { catalogRow } from '@/lib/assess/trace/rows';
 
 export interface HandbookView {
   readonly method: string;
@@ -16,6 +18,7 @@ export interface HandbookView {
   readonly log: typeof methodLog;
   readonly shelves: readonly FormulaShelf[];
   readonly materials: readonly MaterialSheet[];
+  readonly bases: ReturnType<typeof materialBases>;
   readonly rules: readonly RuleEntry[];
 }
 
@@ -26,8 +29,14 @@ export function handbook(): HandbookView {
     log: methodLog,
     shelves: formulaShelves(),
     materials: materialSheets(),
+    bases: materialBases(),
     rules: ruleEntries(),
   };
+}
+
+/** A row of the catalogue that a worked step names, in words; undefined for a name that no table has. */
+export function handbookRow(key: string): ReturnType<typeof catalogRow> {
+  return catalogRow(key);
 }
 
 /** Formulas by key, for the worked sheet. */

@@ -4,8 +4,8 @@
 export interface WorkedLinks {
   /** Words and address of a field of the design; null when the path is no field. */
   readonly field: (path: string) => { readonly text: string; readonly href: string } | null;
-  /** Words and address of a catalogue row, e.g. on the handbook's materials page. */
-  readonly catalog: (row: string) => { readonly text: string; readonly href: string } | null;
+  /** Words of a catalogue row, and its address on the handbook's materials page where it has one. */
+  readonly catalog: (row: string) => { readonly text: string; readonly href: string | null } | null;
   /** Name of another worked step, by its key. */
   readonly step: (key: string) => string | null;
 }
@@ -21,5 +21,6 @@ export function StepOrigin({ from, links }: { readonly from: string; readonly li
     return name === null ? <span>worked elsewhere</span> : <a href={`#step-${rest}`}>{name}</a>;
   }
   const target = kind === 'field' ? links.field(rest) : kind === 'catalog' ? links.catalog(rest) : null;
-  return target === null ? <span>{rest}</span> : <a href={target.href}>{target.text}</a>;
+  if (target === null || target.href === null) return <span>{target?.text ?? rest}</span>;
+  return <a href={target.href}>{target.text}</a>;
 }

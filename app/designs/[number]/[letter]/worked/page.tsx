@@ -7,7 +7,7 @@ import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
 import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import { fieldWords, partWords } from '@/lib/preview/words';
-import { handbook, handbookFormulas } from '@/lib/service/handbook/handbook';
+import { handbookFormulas, handbookRow } from '@/lib/service/handbook/handbook';
 import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { SheetView } from '@/lib/service/views/sheet';
@@ -50,7 +50,14 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
   const sections = bySection(sheet.assessment.sheet);
   const links = {
     field: (path: string) => ({ text: fieldWords(document, path), href: `#field-${path}` }),
-    catalog: (row: string) => ({ text: valueWords(row), href: `${addresses.materials}#row-${row}` }),
+    catalog: (row: string) => {
+      const known = handbookRow(row);
+      return {
+        text: known?.words ?? `catalogue, ${row}`,
+        // What no page of the handbook shows has its source on the sheet, where the number is followed.
+        href: known?.ofMaterial === false ? null : `${addresses.materials}#row-${row}`,
+      };
+    },
   };
   return (
     <>
@@ -81,19 +88,4 @@ function Steps({ sheet }: { readonly sheet: SheetView }) {
       </View>
     </>
   );
-}
-
-let catalogue: Map<string, string> | null = null;
-
-/** A value of the catalogue in words, e.g. `PETG (printed), tensile strength`; the catalogue does not change as it runs. */
-function valueWords(row: string): string {
-  catalogue ??= new Map(
-    handbook().materials.flatMap((m) =>
-      m.rows.map((r) => [
-        r.value.key,
-        `${m.name}, ${/^[A-Z][a-z ]/.test(r.label) ? r.label.charAt(0).toLowerCase() + r.label.slice(1) : r.label}`,
-      ]),
-    ),
-  );
-  return catalogue.get(row) ?? `catalogue, ${row}`;
 }
