@@ -8,9 +8,10 @@ import type { StageLoad } from '../service/loads';
 import type { GearMaterial } from '../service/materials';
 import { retentionAt, toothTemperature } from '../service/temperature';
 import { flankCheck, flankPressureOf } from '../strength/flank';
-import { deflectionCheck, temperatureCheck, wearCheck } from '../strength/plastics';
+import { deflectionCheck, temperatureCheck } from '../strength/plastics';
 import { rootChecks } from '../strength/root';
 import { type GearCase, rootMeshFactors } from '../strength/root-stress';
+import { wearCheck } from '../strength/wear';
 import type { StageGeometry } from './geometry';
 import { type Side, sides } from './stage';
 
