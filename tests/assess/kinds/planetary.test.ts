@@ -1,7 +1,8 @@
 /** Planetary stages against rolling without slip, the balance of torques and the statics of a planet. */
 import { describe, expect, it } from 'vitest';
+import type { PlanetaryStage } from '@/lib/design/parts/stage';
 import { mixedTrain } from '../fixtures/mixed-train';
-import { forcesOf, number, workTrain } from './worked-train';
+import { forcesOf, number, withStages, workTrain } from './worked-train';
 
 const k1 = 'train.stages.k1';
 const [z_s, z_p, z_r] = [16, 20, 56];
@@ -87,6 +88,20 @@ describe('the planets of a set', () => {
     const sum = (2 * stiff.input.torquePeak.value) / (z_s * 1.25e-3);
     // Three planets, one of them idle in part: K − 1 = 0.5 over the two others.
     expect(forcesOf(stiff.input.forces).tangential.value).toBeCloseTo(sum * 0.25, 9);
+  });
+
+  it('have as much body as the outside of their bearing leaves: a 6800 of 19 mm in a root circle of 21.9 mm leaves 1.4 mm', () => {
+    const { planetBearing: _unnamed, ...set } = mixedTrain.train.stages[0] as PlanetaryStage;
+    const with_ = (number: '6800' | '623') =>
+      workTrain(
+        withStages(mixedTrain, [
+          { ...set, planetBearing: { kind: 'ball', number, seat: null } },
+          ...mixedTrain.train.stages.slice(1),
+        ]),
+      );
+    // ISO 6336-3:2006 (from memory), by hand: 1.6 ln(2.242 · 2.80 / 1.44).
+    expect(number(with_('6800').figure(`${k1}.planet.rimFactor`))).toBeCloseTo(2.36, 1);
+    expect(with_('623').figure(`${k1}.planet.rimFactor`)).toBe(1);
   });
 
   it('are bent both ways even when the drive turns one way, and the sun is not', () => {

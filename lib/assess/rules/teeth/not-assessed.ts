@@ -1,6 +1,6 @@
 // Teeth whose strength could not be assessed at all.
-import type { Rule } from '../rule';
-import { eachGear } from '../stages';
+import type { Judged, RawFinding, Rule } from '../rule';
+import { eachGear, eachStage } from '../stages';
 
 export const teethNotAssessed: Rule = {
   key: 'teeth-not-assessed',
@@ -8,14 +8,22 @@ export const teethNotAssessed: Rule = {
   class: 'major',
   reason: 'What is not assessed has not passed: the weakest link may be the one that nobody has worked out.',
   source: 'House rule: unknown is never a pass',
-  judge: (judged) =>
-    eachGear(judged, ({ gearAt, name }) => {
-      const check = judged.checks.get(`${gearAt}.root.peak`);
-      if (check === undefined || check.status !== 'not assessed') return null;
-      return {
-        at: check.key,
-        text: `${name}: the strength of the tooth root is not assessed. ${check.missing ?? ''}`.trim(),
-        advice: 'Enter what is missing, or change the stage so that it can be assessed.',
-      };
-    }),
+  judge: (judged) => [
+    ...eachGear(judged, ({ gearAt, name }) =>
+      open(judged, `${gearAt}.root.peak`, `${name}: the strength of the tooth root`),
+    ),
+    ...eachStage(judged, ({ at, place }) =>
+      open(judged, `${at}.belt.teeth.life`, `${place}: what the teeth of the belt bear`),
+    ),
+  ],
 };
+
+function open(judged: Judged, key: string, what: string): RawFinding | null {
+  const check = judged.checks.get(key);
+  if (check === undefined || check.status !== 'not assessed') return null;
+  return {
+    at: check.key,
+    text: `${what} is not assessed. ${check.missing ?? ''}`.trim(),
+    advice: 'Enter what is missing, or change the stage so that it can be assessed.',
+  };
+}

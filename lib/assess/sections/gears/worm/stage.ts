@@ -71,7 +71,7 @@ export function workWorm(call: StageCall<WormSI>): StageWork {
       crossed: true,
       planet: null,
       meshStiffness: 'The stiffness of a worm mesh is not worked: nothing simple is published for it.',
-      backlash: 'the play of a worm pair is not worked.',
+      backlash: 'the play of a worm pair is not worked; measure it at the output.',
     },
     judge: (surroundings) => {
       const locking = lockingOf(work, at, stage, worm);
