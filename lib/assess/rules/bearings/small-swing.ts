@@ -11,9 +11,9 @@ export const smallSwing: Rule = {
     'Where no ball reaches its neighbour’s path, grease is pressed aside and not brought back: the races wear dents at the balls (false brinelling), long before the rating life.',
   source:
     'Harris, Rolling Bearing Analysis, oscillating bearings (from memory); counts of balls estimated low',
-  judge: (judged) => {
-    if (judged.document.drive.direction !== 'reversing') return [];
-    return describedShafts(judged).flatMap(({ at, place, bearings }) => {
+  // The figures are worked for drives that turn round only.
+  judge: (judged) =>
+    describedShafts(judged).flatMap(({ at, place, bearings }) => {
       for (const { at: bearingAt, name } of bearings) {
         const swing = figureOf(judged, `${bearingAt}.swing`);
         const least = figureOf(judged, `${bearingAt}.leastSwing`);
@@ -27,6 +27,5 @@ export const smallSwing: Rule = {
         ];
       }
       return [];
-    });
-  },
+    }),
 };

@@ -54,10 +54,11 @@ function unnamedCheck(work: Work, key: string, label: string, missing: string): 
 }
 
 /**
- * How far it swings in a move, and how far it must so that each ball reaches its neighbour’s path. True where a drive that
- * turns round swings it less.
+ * Under a drive that turns round: how far it swings in a move, and how far it must so that each ball reaches its
+ * neighbour’s path. True where it swings less.
  */
 function swingFigures(work: Work, b: BallPlace): boolean {
+  if (work.document.drive.direction !== 'reversing') return false;
   const { sheet } = work;
   const { d, D } = ratingsOf(b.bearing);
   const swing = sheet.work('bearings', b.at, halfSwing, {
@@ -88,5 +89,5 @@ function swingFigures(work: Work, b: BallPlace): boolean {
     value: least,
     missing: ratingsMissing[b.bearing.kind],
   });
-  return work.document.drive.direction === 'reversing' && least !== null && swing.value < least.value;
+  return least !== null && swing.value < least.value;
 }
