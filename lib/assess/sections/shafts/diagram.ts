@@ -1,5 +1,4 @@
 // Bending moment and torque drawn along a shaft.
-import type { Traced } from '@/lib/quantity/traced';
 import type { CurvePoint } from '../../assessment';
 import type { Work } from '../../work';
 import type { Layout } from './layout';
@@ -9,7 +8,7 @@ import type { Solution, Station } from './solve';
 /** Points between two stations: each plane runs straight, both together do not. */
 const parts = 6;
 
-export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution<Traced>): void {
+export function diagram(work: Work, line: Line, layout: Layout, { stations }: Solution): void {
   const points = momentPoints(stations);
   if (!points.every(({ y }) => Number.isFinite(y)) || !Number.isFinite(line.torque.value)) return;
   const torque = torquePoints(line, layout, stations);
@@ -27,7 +26,7 @@ export function diagram(work: Work, line: Line, layout: Layout, { stations }: So
     ],
     marks: stations.map(({ name, x, moment }) => ({
       label: markWords[name] ?? name,
-      x: x.value,
+      x,
       y: moment.value,
       from: moment.from,
       stands: name.startsWith('driv') ? 'member' : 'bearing',
@@ -45,16 +44,16 @@ const markWords: Readonly<Record<string, string>> = {
   bearingB: 'Bearing B',
 };
 
-function momentPoints(stations: readonly Station<Traced>[]): readonly CurvePoint[] {
+function momentPoints(stations: readonly Station[]): readonly CurvePoint[] {
   return stations.flatMap((here, i) => {
     const next = stations[i + 1];
-    if (next === undefined || next.x.value === here.x.value) return [];
+    if (next === undefined || next.x === here.x) return [];
     return Array.from({ length: parts + 1 }, (_, k) => {
       const share = k / parts;
       const along = (plane: 'y' | 'z') =>
-        here[plane].right.value + (next[plane].left.value - here[plane].right.value) * share;
+        here.planes[plane].right + (next.planes[plane].left - here.planes[plane].right) * share;
       return {
-        x: here.x.value + (next.x.value - here.x.value) * share,
+        x: here.x + (next.x - here.x) * share,
         y: Math.hypot(along('y'), along('z')),
       };
     });
@@ -62,13 +61,9 @@ function momentPoints(stations: readonly Station<Traced>[]): readonly CurvePoint
 }
 
 /** Steps up where the torque enters and down where it leaves. */
-function torquePoints(
-  line: Line,
-  { twisted }: Layout,
-  stations: readonly Station<Traced>[],
-): readonly CurvePoint[] {
+function torquePoints(line: Line, { twisted }: Layout, stations: readonly Station[]): readonly CurvePoint[] {
   if (twisted === null) return [];
-  const ends = stations.map(({ x }) => x.value);
+  const ends = stations.map(({ x }) => x);
   const from = Number.isFinite(twisted.from) ? twisted.from : Math.min(...ends);
   const to = Number.isFinite(twisted.to) ? twisted.to : Math.max(...ends);
   const T = line.torque.value;

@@ -23,7 +23,8 @@ export function severity(M: number, T: number): number {
 
 /** How hard a way of loading strains its shaft. */
 export function stressMeasure(line: Line, layout: Layout): Measure {
-  return ({ stations }) => Math.max(...stations.map((s) => severity(s.moment, torqueAt(line, layout, s.x))));
+  return ({ stations }) =>
+    Math.max(...stations.map((s) => severity(s.moment.value, torqueAt(line, layout, s.x))));
 }
 
 function torqueAt(line: Line, layout: Layout, x: number): number {
@@ -32,22 +33,22 @@ function torqueAt(line: Line, layout: Layout, x: number): number {
 
 /** The stations of a way of loading as moments and torques; each is worked once, when it is asked for. */
 export class LoadedStations {
-  readonly #worked = new Map<Station<Traced>, Loaded>();
+  readonly #worked = new Map<Station, Loaded>();
 
   constructor(
     private readonly work: Work,
     private readonly line: Line,
     private readonly layout: Layout,
     private readonly thrust: Traced,
-    private readonly solution: Solution<Traced>,
+    private readonly solution: Solution,
   ) {}
 
   /** The station at which `measure` of its moment and torque is greatest. */
   worst(measure: (M: number, T: number) => number): Loaded {
-    let worst: Station<Traced> | null = null;
+    let worst: Station | null = null;
     let most = Number.NEGATIVE_INFINITY;
     for (const s of this.solution.stations) {
-      const own = measure(s.moment.value, torqueAt(this.line, this.layout, s.x.value));
+      const own = measure(s.moment.value, torqueAt(this.line, this.layout, s.x));
       if (own <= most) continue;
       worst = s;
       most = own;
@@ -58,7 +59,7 @@ export class LoadedStations {
     return found;
   }
 
-  #at({ name, x, moment }: Station<Traced>): Loaded {
+  #at({ name, x, moment }: Station): Loaded {
     const { sheet, design } = this.work;
     const { at, torque } = this.line;
     const { diameter: d } = this.layout.shaft;
@@ -70,7 +71,7 @@ export class LoadedStations {
         : sheet.work('shafts', at, momentWithThrust, { M_b: moment, F_a, d }, `M_thrust.${name}`);
     return {
       M_b: sheet.work('shafts', at, withShock, { K_A, M }, `M_K.${name}`),
-      T: isTwisted(this.layout, x.value)
+      T: isTwisted(this.layout, x)
         ? sheet.work('shafts', at, withShock, { K_A, M: torque }, `T_K.${name}`)
         : untwisted,
     };

@@ -42,8 +42,8 @@ function workLine(work: Work, { moves }: DutyWork, line: Line): ShaftReactions {
   }
   const stiff = stiffOf(work, at, shaft);
   const solver = new Solver(work, at, layout, typeof stiff === 'string' ? null : stiff);
-  const radialA = solver.worst((s) => s.radialA).radialA;
-  const radialB = solver.worst((s) => s.radialB).radialB;
+  const radialA = solver.worst((s) => s.radialA.value).radialA;
+  const radialB = solver.worst((s) => s.radialB.value).radialB;
   const bent = solver.worst(stressMeasure(line, layout));
   const greatest = bent.stations.reduce<Traced | null>(
     (most, { moment }) => (most === null || moment.value > most.value ? moment : most),

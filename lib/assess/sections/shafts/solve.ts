@@ -9,22 +9,23 @@ import type { Layout } from './layout';
 import type { Signs } from './signs';
 
 /** A station of the shaft with both planes taken together. */
-export interface Station<V> {
+export interface Station {
   readonly name: string;
-  readonly x: V;
-  readonly y: PlaneStation<V>;
-  readonly z: PlaneStation<V>;
+  /** Place along the shaft, m. */
+  readonly x: number;
+  /** Bending moments of both planes just left and just right of it, N m, for drawing. */
+  readonly planes: Readonly<Record<Plane, { readonly left: number; readonly right: number }>>;
   /** The greater of the bending moments just left and just right of it, N m. */
-  readonly moment: V;
-  readonly deflection: V | null;
-  readonly slope: V | null;
+  readonly moment: Traced;
+  readonly deflection: Traced | null;
+  readonly slope: Traced | null;
 }
 
-export interface Solution<V> {
+export interface Solution {
   /** Radial force on the bearings, N. */
-  readonly radialA: V;
-  readonly radialB: V;
-  readonly stations: readonly Station<V>[];
+  readonly radialA: Traced;
+  readonly radialB: Traced;
+  readonly stations: readonly Station[];
 }
 
 export function solve<V>(
@@ -32,7 +33,7 @@ export function solve<V>(
   layout: Layout,
   signs: Signs,
   stiffness: Stiff<Traced> | null,
-): Solution<V> {
+): Solution {
   const loads = planeLoads(engine, layout, signs);
   const supports = { A: engine.read(layout.supports.A), B: engine.read(layout.supports.B) };
   const stiff = stiffness && { E: engine.read(stiffness.E), I: engine.read(stiffness.I) };
@@ -41,7 +42,7 @@ export function solve<V>(
     supportForces(engine, body === null ? plane : `body.${plane}`, loads[plane], body ?? supports);
   const bearings = { y: onBearings('y'), z: onBearings('z') };
   const radial = (which: 'A' | 'B') =>
-    engine.work(
+    engine.result(
       resultantForce,
       { F_y: bearings.y[which], F_z: bearings.z[which] },
       'F_rad',
@@ -70,27 +71,31 @@ function together<V>(
   engine: Engine<V>,
   in_y: readonly PlaneStation<V>[],
   in_z: readonly PlaneStation<V>[],
-): readonly Station<V>[] {
+): readonly Station[] {
   return in_y.flatMap((y, i) => {
     const z = in_z[i];
     if (z === undefined) return [];
-    const { name, x } = y;
-    const size = (side: 'left' | 'right') => Math.hypot(engine.size(y[side]), engine.size(z[side]));
+    const { name } = y;
+    const sizes = ({ left, right }: PlaneStation<V>) => ({
+      left: engine.size(left),
+      right: engine.size(right),
+    });
+    const planes = { y: sizes(y), z: sizes(z) };
+    const size = (side: 'left' | 'right') => Math.hypot(planes.y[side], planes.z[side]);
     const side = size('left') > size('right') ? 'left' : 'right';
     return {
       name,
-      x,
-      y,
-      z,
-      moment: engine.work(resultantMoment, { M_y: y[side], M_z: z[side] }, 'M_b', name),
+      x: engine.size(y.x),
+      planes,
+      moment: engine.result(resultantMoment, { M_y: y[side], M_z: z[side] }, 'M_b', name),
       deflection:
         y.y === null || z.y === null
           ? null
-          : engine.work(resultantDeflection, { y_y: y.y, y_z: z.y }, 'y_res', name),
+          : engine.result(resultantDeflection, { y_y: y.y, y_z: z.y }, 'y_res', name),
       slope:
         y.theta === null || z.theta === null
           ? null
-          : engine.work(resultantSlope, { theta_y: y.theta, theta_z: z.theta }, 'theta_res', name),
+          : engine.result(resultantSlope, { theta_y: y.theta, theta_z: z.theta }, 'theta_res', name),
     };
   });
 }

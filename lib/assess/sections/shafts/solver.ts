@@ -2,19 +2,19 @@
 import type { Traced } from '@/lib/quantity/traced';
 import type { Work } from '../../work';
 import type { Stiff } from './beam';
-import { onSheet, plain } from './engine';
+import { onSheet, quick } from './engine';
 import type { Layout } from './layout';
 import { type Signs, signsOf } from './signs';
 import { type Solution, solve } from './solve';
 
 /** How bad a way of loading is for some purpose. */
-export type Measure = (solution: Solution<number>) => number;
+export type Measure = (solution: Solution) => number;
 
-/** Tries every set of signs on plain numbers, and works those through the sheet that turn out worst for something. */
+/** Tries every set of signs quickly, and works those on the sheet that turn out worst for something. */
 export class Solver {
   readonly #sets: readonly Signs[];
-  readonly #tried: readonly Solution<number>[];
-  readonly #worked = new Map<number, Solution<Traced>>();
+  readonly #tried: readonly Solution[];
+  readonly #worked = new Map<number, Solution>();
 
   constructor(
     private readonly work: Work,
@@ -23,23 +23,28 @@ export class Solver {
     private readonly stiff: Stiff<Traced> | null,
   ) {
     this.#sets = setsOf(layout);
-    this.#tried =
-      this.#sets.length === 1 ? [] : this.#sets.map((signs) => solve(plain, layout, signs, stiff));
+    this.#tried = this.#sets.map((signs, i) => solve(quick(this.#place(i)), layout, signs, stiff));
   }
 
-  worst(measure: Measure): Solution<Traced> {
+  worst(measure: Measure): Solution {
     const sizes = this.#tried.map(measure);
     const i = Math.max(0, sizes.indexOf(Math.max(...sizes)));
-    const found = this.#worked.get(i) ?? this.#solve(i);
+    const found = this.#worked.get(i) ?? this.#keep(i);
     this.#worked.set(i, found);
     return found;
   }
 
-  #solve(i: number): Solution<Traced> {
+  /** Without a recording sheet the quick solution says the same. */
+  #keep(i: number): Solution {
+    const tried = this.#tried[i];
     const signs = this.#sets[i];
-    if (signs === undefined) throw new Error(`no set of signs ${i}`);
-    const tail = this.#sets.length > 1 ? `.case${i + 1}` : '';
-    return solve(onSheet(this.work.sheet, this.at, tail), this.layout, signs, this.stiff);
+    if (tried === undefined || signs === undefined) throw new Error(`no set of signs ${i}`);
+    const { sheet } = this.work;
+    return sheet.recording ? solve(onSheet(sheet, this.#place(i)), this.layout, signs, this.stiff) : tried;
+  }
+
+  #place(i: number) {
+    return { at: this.at, tail: this.#sets.length > 1 ? `.case${i + 1}` : '' };
   }
 }
 

@@ -61,7 +61,7 @@ interface Quantity {
   readonly kind: 'deflection' | 'slope';
   readonly unit: 'um' | 'mrad';
   readonly what: string;
-  readonly of: <V>(s: Station<V>) => V | null;
+  readonly of: (s: Station) => Traced | null;
 }
 
 function addTravel(
@@ -71,16 +71,18 @@ function addTravel(
   places: readonly Place[],
   q: Quantity,
 ): void {
-  const sizeAt = <V>(solution: Solution<V>, place: Place): V | null => {
-    const station = solution.stations.find(({ name }) => name === place.station);
-    return station === undefined ? null : q.of(station);
+  const sizeAt = ({ stations }: Solution, { station }: Place): Traced | null => {
+    const found = stations.find(({ name }) => name === station);
+    return found === undefined ? null : q.of(found);
   };
-  const most = (solution: Solution<number>) =>
-    Math.max(0, ...places.map((place) => (sizeAt(solution, place) ?? 0) / place.limit.value));
+  const ratio = (solution: Solution, place: Place) =>
+    (sizeAt(solution, place)?.value ?? 0) / place.limit.value;
+  const most = (solution: Solution) => Math.max(0, ...places.map((place) => ratio(solution, place)));
   const solution = typeof solver === 'string' || places.length === 0 ? null : solver.worst(most);
-  const ratio = (place: Place) =>
-    solution === null ? 0 : (sizeAt(solution, place)?.value ?? 0) / place.limit.value;
-  const worst = solution === null ? undefined : places.reduce((a, b) => (ratio(b) > ratio(a) ? b : a));
+  const worst =
+    solution === null
+      ? undefined
+      : places.reduce((a, b) => (ratio(solution, b) > ratio(solution, a) ? b : a));
   const required = requiredOne(worst === undefined ? 'The limit holds its margin' : worst.limit.source);
   addCheck(work, {
     key: `${line.at}.${q.kind}.travel`,
