@@ -117,6 +117,7 @@ describe('following a number', () => {
     (key) => {
       expect(faults(starters[key].document)).toEqual([]);
     },
+    60_000,
   );
 
   it('sets a step out where the way to it is shortest, and names it by its number elsewhere', () => {
