@@ -116,6 +116,22 @@ export const caseCases: readonly RuleCase[] = [
     class: 'major',
   },
   {
+    rule: 'teeth-bind-warm',
+    title: 'PETG in steel with 0.047 mm of play: 0.077 mm go at 60 °C, 0.005 mm at 25 °C',
+    fires: {
+      'duty.ambient': 60,
+      'case.material': 'steel_c45',
+      'train.stages.k1.thinning': 0.005,
+    },
+    quiet: {
+      'duty.ambient': 25,
+      'case.material': 'steel_c45',
+      'train.stages.k1.thinning': 0.005,
+    },
+    at: 'train.stages.k1.centreDistance',
+    class: 'major',
+  },
+  {
     rule: 'play-beyond-dead-band',
     title: '0.520° of play on ±0.25°',
     fires: { 'loop.deadBand': 0.25 },

@@ -111,6 +111,25 @@ describe('the play of a train at its output', () => {
     );
   });
 
+  // By hand: axes in PETG at 50 °C against gears of PETG in an open case at 50 °C change nothing; in aluminium the axes
+  // stretch by 23.6 × 10⁻⁶/K × 30 K, the gears by their own expansion, and twice the tangent turns room into play.
+  it('goes with the warmth of gears that stretch more than their case', () => {
+    const warm = (material: 'petg_fdm' | 'al_6061_t6') =>
+      figures(
+        described((d) =>
+          Object.assign(d, { duty: { ...d.duty, ambient: 50 }, case: { ...d.case, material } }),
+        ),
+      ).get('train.stages.k1.warmBacklash');
+    const still = f.get('train.stages.k1.backlash') + 60e-6;
+    expect(warm('petg_fdm')).toBeCloseTo(still, 9);
+    const cte = (m: Parameters<typeof property>[0]) => property(m, 'cte')?.si ?? Number.NaN;
+    const alpha = Math.acos((45 / 45.3) * Math.cos(20 * rad));
+    const less = 2 * 45.3e-3 * Math.tan(alpha) * 30 * (cte('petg_fdm') - cte('al_6061_t6'));
+    expect((still - warm('al_6061_t6')) / less).toBeCloseTo(1, 9);
+    const bare = figures(described((d) => Object.assign(d.case, { material: null })));
+    expect(bare.missing('train.stages.k1.warmBacklash')).toBe('Enter the material of the case.');
+  });
+
   it('counts thinning only where it is entered', () => {
     const thick = figures(described((d) => Object.assign(d.train.stages[0] ?? {}, { thinning: null })));
     expect(thick.get('train.stages.k1.play.nominal') / (spurPlay(45.3, 0) / i2)).toBeCloseTo(1, 9);

@@ -144,6 +144,19 @@ export const thermalBacklash = formula({
     (g.alpha_c * g.dtheta_c - (g.dtheta_g * (g.z_1 * g.alpha_g1 + g.z_2 * g.alpha_g2)) / (g.z_1 + g.z_2)),
 });
 
+/** Backlash (m) of a warm mesh: what the centre distance gives, thinning and the change by warmth. Below zero it binds. */
+export const warmBacklash = formula({
+  key: 'gears.warmBacklash',
+  symbol: 'j_warm',
+  name: 'Circumferential backlash when warm',
+  unit: 'm',
+  given: { j_a: 'm', A_s: 'm', Delta_j_T: 'm' },
+  text: 'j_a + A_s + Delta_j_T',
+  source: 'DIN 3967:1978 (from memory)',
+  validity: 'Without moisture, which swells polyamides further.',
+  of: (g) => g.j_a + g.A_s + g.Delta_j_T,
+});
+
 export const meshBacklashFormulas = [
   workingToothThickness,
   circumferentialBacklash,
@@ -153,4 +166,5 @@ export const meshBacklashFormulas = [
   radialBacklash,
   angularBacklash,
   thermalBacklash,
+  warmBacklash,
 ] as const;

@@ -43,18 +43,6 @@ export const backlashFromCentreDistance = formula({
   of: (g) => 2 * g.a * (involute(g.alpha_wt) - involute(g.alpha_w0)),
 });
 
-/** Angle (rad) at the output that the backlash (m) of a stage allows: d_w (m) is the wheel's, i_after the ratio after it. */
-export const backlashAtOutput = formula({
-  key: 'gears.backlashAtOutput',
-  symbol: 'phi_j',
-  name: 'Backlash of the stage at the output',
-  unit: 'rad',
-  given: { j_wt: 'm', d_w: 'm', i_after: '1' },
-  text: '2 * j_wt / (d_w * i_after)',
-  source: ISO,
-  of: (g) => (2 * g.j_wt) / (g.d_w * g.i_after),
-});
-
 /** Backlash (rad) of the train at the output after one more stage. */
 export const backlashSum = formula({
   key: 'gears.backlashSum',
@@ -178,7 +166,6 @@ export const meshServiceFormulas = [
   halfFaceWidth,
   usableFaceWidth,
   backlashFromCentreDistance,
-  backlashAtOutput,
   backlashSum,
   toolTipRounding,
   creditedContactRatio,

@@ -110,6 +110,7 @@ describe('the play of an external pair', () => {
     const change = mesh.thermalBacklash.of({ ...g, alpha_c: 23e-6, alpha_g1: 9e-5, alpha_g2: 9e-5 });
     // By hand: axes out by 23 µm, pitch radii by 180 µm, so 157 µm less room along the line of centres.
     expect(change).toBeCloseTo(-2 * 157e-6 * Math.tan(20 * degree), 9);
+    expect(mesh.warmBacklash.of({ j_a: 1e-4, A_s: 2e-5, Delta_j_T: change })).toBeCloseTo(5.7e-6, 6);
     const alike = { ...g, dtheta_g: 20, alpha_c: 9e-5, alpha_g1: 9e-5, alpha_g2: 9e-5 };
     expect(mesh.thermalBacklash.of(alike)).toBeCloseTo(0, 15);
   });

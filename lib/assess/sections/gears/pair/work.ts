@@ -14,6 +14,7 @@ import { type StageGeometry, stageGeometry } from './geometry';
 import { judgeMesh } from './judge';
 import { backlashOf, meshStiffnessOf } from './play';
 import type { PairSI, Side } from './stage';
+import { warmPlay } from './warm-play';
 
 type ExternalPair = Extract<Read<PairStage>, { readonly kind: PairSI['kind'] }>;
 
@@ -39,6 +40,7 @@ export function workPair(call: StageCall<ExternalPair>): StageWork {
     judge: (surroundings) => {
       geometryFigures(work, geometry);
       slidingFigures(work, geometry);
+      warmPlay(work, geometry, surroundings);
       loadFigures(work, geometry, load, forces, friction);
       const gears = { pinion: boreOf(stage.inputHub), wheel: boreOf(stage.outputHub) };
       judgeMesh(work, { geometry, materials, load, friction, gears }, surroundings, duty);
