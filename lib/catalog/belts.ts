@@ -1,4 +1,5 @@
 // Toothed belts by profile and pitch: what their teeth and cords bear per width, mass, give, least pulley. All numbers in SI.
+import { type BeltKey, beltLabels } from './belt-labels';
 import type { Basis } from './value';
 
 /** A force of a belt of reference width b_0, and the exponent with which it grows with the width. */
@@ -10,6 +11,12 @@ export interface BeltForce {
   readonly basis: Basis;
 }
 
+export interface SpeedShare {
+  /** Up to this speed, 1/min. */
+  readonly rpm: number;
+  readonly share: number;
+}
+
 export interface Belt {
   readonly label: string;
   readonly pitch: number;
@@ -17,6 +24,8 @@ export interface Belt {
   readonly teeth: BeltForce;
   /** What the cords of an endless belt may carry in continuous service, pretension included. */
   readonly cords: BeltForce;
+  /** What is left of the force of the teeth by speed of the smaller pulley; null where the table knows no fall. */
+  readonly fall: readonly SpeedShare[] | null;
   /** Mass over area of belt, kg/m². */
   readonly mass: number;
   /** Stretch under the full allowable cord tension, with the range between makers. */
@@ -47,20 +56,30 @@ export const beltSource = {
   leastTeeth: 'ISO 5294:1989 and common practice (from memory)',
 } as const;
 
-function row(label: string, pitch: number, force: BeltForce, mass: number, leastTeeth: number): Belt {
-  return { label, pitch, teeth: force, cords: force, mass, strain: glass, leastTeeth };
+function row(key: BeltKey, pitch: number, force: BeltForce, mass: number, leastTeeth: number): Belt {
+  return {
+    label: beltLabels[key],
+    pitch,
+    teeth: force,
+    cords: force,
+    fall: null,
+    mass,
+    strain: glass,
+    leastTeeth,
+  };
 }
 
 function metric(
-  label: string,
+  key: BeltKey,
   pitch: number,
-  tooth: BeltForce,
+  teeth: BeltForce,
   cords: number,
+  fall: readonly SpeedShare[],
   mass: number,
   leastTeeth: number,
 ): Belt {
-  const cord = { force: cords, width: 10e-3, exponent: 1, source: POLYURETHANE, basis: tooth.basis };
-  return { label, pitch, teeth: tooth, cords: cord, mass, strain: steel, leastTeeth };
+  const cord = { force: cords, width: 10e-3, exponent: 1, source: POLYURETHANE, basis: teeth.basis };
+  return { label: beltLabels[key], pitch, teeth, cords: cord, fall, mass, strain: steel, leastTeeth };
 }
 
 /** Six teeth of a polyurethane belt 10 mm wide at standstill, from the force of one tooth per width in N/cm. */
@@ -72,25 +91,37 @@ const sixTeeth = (perTooth: number, basis: Basis, source = POLYURETHANE): BeltFo
   basis,
 });
 
+const shares = (perTooth: readonly number[]): readonly SpeedShare[] =>
+  [0, 100, 500, 1000, 2000, 3000, 5000, 10_000].flatMap((rpm, i) => {
+    const [still, at] = [perTooth[0], perTooth[i]];
+    return still === undefined || at === undefined ? [] : [{ rpm, share: at / still }];
+  });
+
+/** Force of one tooth by speed, N/cm, as the published table prints it; pitch 10 is taken to fall as pitch 20 does. */
+const fall = {
+  t5: shares([24.7, 22.28, 18.45, 16.32, 14.03, 12.65, 10.88, 8.44]),
+  t20: shares([104.5, 91.41, 69.96, 58.31, 45.94, 38.49, 28.93]),
+  at5: shares([36.4, 34.24, 29.95, 26.49, 22.42, 19.85, 16.47, 11.72]),
+} as const;
+
 const SCALED = `${POLYURETHANE}, tooth of pitch 5 scaled with the pitch; that of pitch 20 agrees within 6 %`;
 
 export const belts = {
-  mxl: row('MXL, 2.032 mm, trapezoidal (ISO 5296)', 2.032e-3, neoprene(80), 1.1, 10),
-  xl: row('XL, 5.08 mm, trapezoidal (ISO 5296)', 5.08e-3, neoprene(125), 2.3, 10),
-  l: row('L, 9.525 mm, trapezoidal (ISO 5296)', 9.525e-3, neoprene(218), 3.8, 12),
-  h: row('H, 12.7 mm, trapezoidal (ISO 5296)', 12.7e-3, neoprene(601), 5.9, 14),
-  c2: row('2 mm, curved teeth', 2e-3, neoprene(111), 1.4, 14),
-  c3: row('3M, 3 mm, curved teeth (ISO 13050)', 3e-3, neoprene(285), 2.6, 14),
-  c5: row('5M, 5 mm, curved teeth (ISO 13050)', 5e-3, neoprene(454), 4.1, 16),
-  c8: row('8M, 8 mm, curved teeth (ISO 13050)', 8e-3, neoprene(792), 6.5, 22),
-  t2_5: metric('T2.5, 2.5 mm, trapezoidal (ISO 17396)', 2.5e-3, sixTeeth(10, 'memory', SCALED), 120, 1.5, 12),
-  t5: metric('T5, 5 mm, trapezoidal (ISO 17396)', 5e-3, sixTeeth(24.7, 'sourced'), 360, 2.1, 10),
-  t10: metric('T10, 10 mm, trapezoidal (ISO 17396)', 10e-3, sixTeeth(49.4, 'mixed', SCALED), 700, 4.5, 14),
-  at5: metric('AT5, 5 mm, trapezoidal (ISO 17396)', 5e-3, sixTeeth(36.4, 'sourced'), 560, 3, 15),
-} as const satisfies Record<string, Belt>;
+  mxl: row('mxl', 2.032e-3, neoprene(80), 1.1, 10),
+  xl: row('xl', 5.08e-3, neoprene(125), 2.3, 10),
+  l: row('l', 9.525e-3, neoprene(218), 3.8, 12),
+  h: row('h', 12.7e-3, neoprene(601), 5.9, 14),
+  c2: row('c2', 2e-3, neoprene(111), 1.4, 14),
+  c3: row('c3', 3e-3, neoprene(285), 2.6, 14),
+  c5: row('c5', 5e-3, neoprene(454), 4.1, 16),
+  c8: row('c8', 8e-3, neoprene(792), 6.5, 22),
+  t2_5: metric('t2_5', 2.5e-3, sixTeeth(10, 'memory', SCALED), 120, fall.t5, 1.5, 12),
+  t5: metric('t5', 5e-3, sixTeeth(24.7, 'sourced'), 360, fall.t5, 2.1, 10),
+  t10: metric('t10', 10e-3, sixTeeth(49.4, 'mixed', SCALED), 700, fall.t20, 4.5, 14),
+  at5: metric('at5', 5e-3, sixTeeth(36.4, 'sourced'), 560, fall.at5, 3, 15),
+} as const satisfies Record<BeltKey, Belt>;
 
-export type BeltKey = keyof typeof belts;
-
+/** In the order of the table. */
 export const beltKeys = Object.keys(belts) as readonly BeltKey[];
 
 /** More teeth in mesh than this do not add to what a belt may pass on. */
@@ -141,3 +172,14 @@ export const pulleyShear = {
   value: 0.5,
   source: 'Common practice, no source: shear half of tension',
 } as const;
+
+/**
+ * What is left of the force of a belt's teeth at a speed of its smaller pulley, 1/min: the row at or above it, to the safe
+ * side. Undefined beyond the table.
+ */
+export function shareAtSpeed({ fall: rows }: Belt, rpm: number): number | undefined {
+  if (rows === null) return 1;
+  return rows.find((row) => rpm <= row.rpm)?.share;
+}
+
+export const beltFallSource = POLYURETHANE;

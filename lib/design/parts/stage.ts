@@ -1,5 +1,6 @@
 // One stage of the train: what it is made of, the shaft behind it, and where that shaft lies.
 import type { z } from 'zod';
+import { beltLabels } from '@/lib/catalog/belt-labels';
 import { materialLabels } from '@/lib/catalog/materials/labels';
 import {
   choice,
@@ -128,22 +129,7 @@ export const stage = variants(
     belt: {
       label: 'Toothed belt',
       shape: {
-        profile: choice({
-          label: 'Belt profile',
-          options: {
-            mxl: 'MXL, 2.032 mm',
-            xl: 'XL, 5.08 mm',
-            l: 'L, 9.525 mm',
-            t2_5: 'T2.5, 2.5 mm',
-            t5: 'T5, 5 mm',
-            t10: 'T10, 10 mm',
-            at5: 'AT5, 5 mm',
-            c2: 'Curved teeth, 2 mm',
-            c3: 'Curved teeth, 3 mm',
-            c5: 'Curved teeth, 5 mm',
-            c8: 'Curved teeth, 8 mm',
-          },
-        }),
+        profile: choice({ label: 'Belt profile', options: beltLabels }),
         width: quantity({ label: 'Belt width', symbol: 'b_s', unit: 'mm', min: 2, max: 150 }),
         driver: pulley('Driving pulley'),
         driven: pulley('Driven pulley'),

@@ -18,17 +18,18 @@ export const beltWidthFactor = formula({
   of: (g) => (g.b / g.b_0) ** g.n_w,
 });
 
-/** Force (N) that the belt's teeth may pass on; F_6 (N) is that of six teeth in mesh at the reference width. */
+/** Force (N) that the belt's teeth may pass on; F_6 (N) is that of six teeth in mesh at the reference width, f_n what is left of it at speed. */
 export const beltTeethCapacity = formula({
   key: 'gears.beltTeethCapacity',
   symbol: 'F_zul',
   name: 'Effective tension that the teeth may pass on',
   unit: 'N',
-  given: { F_6: 'N', k_w: '1', k_z: '1' },
-  text: 'F_6 * k_w * k_z',
+  given: { F_6: 'N', k_w: '1', k_z: '1', f_n: '1' },
+  text: 'F_6 * k_w * k_z * f_n',
   source: ISO,
   validity: 'At least two teeth in mesh; more than six do not count.',
-  of: (g) => g.F_6 * g.k_w * g.k_z,
+  domain: { f_n: [0.3, 1] },
+  of: (g) => g.F_6 * g.k_w * g.k_z * g.f_n,
 });
 
 /** Tension (N) that the cords may carry; F_0 (N) is that at the reference width. */

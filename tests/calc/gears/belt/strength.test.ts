@@ -46,7 +46,7 @@ describe('the force of a belt', () => {
     expect(k(25.4e-3)).toBe(1);
     expect(k(12.7e-3)).toBeLessThan(0.5);
     const teeth = (z_e: number) =>
-      strength.beltTeethCapacity.of({ F_6: 100, k_w: 1, k_z: shape.teethInMeshFactor.of({ z_e }) });
+      strength.beltTeethCapacity.of({ F_6: 100, k_w: 1, k_z: shape.teethInMeshFactor.of({ z_e }), f_n: 1 });
     expect(teeth(6)).toBe(100);
     expect(teeth(14)).toBe(teeth(6));
     // Even sharing would leave five sixths; the standard leaves less.

@@ -5,6 +5,7 @@ import {
   beltTeethCapacity,
   beltWidthFactor,
 } from '@/lib/calc/gears/belt/strength';
+import { beltFallSource, shareAtSpeed } from '@/lib/catalog/belts';
 import type { Traced } from '@/lib/quantity/traced';
 import { type Required, requiredBelt, requiredOne } from '../../../required';
 import { practice } from '../../../sheet';
@@ -25,6 +26,8 @@ export function beltChecks(
   tensionCheck(call, g, loads);
   for (const pulley of pulleys) pulleyCheck(call, g, loads, pulley, surroundings);
 }
+
+const tooFast = 'The smaller pulley turns faster than the table of the belt reaches.';
 
 function widthFactor(
   { work, at, stage }: StageCall<BeltSI>,
@@ -49,13 +52,16 @@ function teethCheck(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads):
   const { belt, course } = g;
   const { consequence, peakTorque } = work.design.duty;
   const few = typeof course !== 'string' && course.meshFactor.value <= 0;
+  const faster = g.small === 'driver' ? loads.before.speed : call.behind.speed;
+  const share = shareAtSpeed(belt, (faster.value * 30) / Math.PI);
   const capacity =
-    typeof course === 'string' || few
+    typeof course === 'string' || few || share === undefined
       ? null
       : work.sheet.work('gears', at, beltTeethCapacity, {
           F_6: practice(belt.teeth.force, `six teeth in mesh, ${belt.teeth.source}`),
           k_w: widthFactor(call, belt.teeth, 'k_w.teeth'),
           k_z: course.meshFactor,
+          f_n: practice(share, `left of the force at the speed of the smaller pulley, ${beltFallSource}`),
         });
   const required: Required = requiredBelt(consequence);
   addCheck(work, {
@@ -70,7 +76,7 @@ function teethCheck(call: StageCall<BeltSI>, g: BeltGeometry, loads: BeltLoads):
     capacity,
     required: required.factor,
     requiredFrom: required.from,
-    missing: typeof course === 'string' ? course : few ? fewTeeth : null,
+    missing: typeof course === 'string' ? course : few ? fewTeeth : share === undefined ? tooFast : null,
     caveat: caveatFor(belt.teeth),
     torque: { at: peakTorque, power: 1 },
   });
