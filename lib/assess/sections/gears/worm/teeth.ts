@@ -151,7 +151,7 @@ function flankCheck(work: Work, t: WormTeeth, c: GearCase): void {
       ? pressure
       : gearSteels[material.key] === undefined
         ? flankLifeOf(work, c, pressureWithRoot(work, at, pressure))
-        : 'A steel wheel on a worm seizes before it pits; nothing is tabulated for it.';
+        : 'Nothing is tabulated for the flanks of a steel worm wheel: on a steel worm it seizes before it pits.';
   const known = typeof life !== 'string';
   const required = requiredFlank(material.kind, consequence);
   const demand = known ? life.hardest.sigma : typeof pressure === 'string' ? null : pressure;
