@@ -8,6 +8,7 @@ export const people = {
   odile: { name: 'Odile Fenn', email: 'odile@saltmarsh.example', role: 'safetyOfficer' },
   tam: { name: 'Tam Reddick', email: 'tam@saltmarsh.example', role: 'member' },
   isa: { name: 'Isa Corrie', email: 'isa@saltmarsh.example', role: 'member' },
+  bran: { name: 'Bran Hesketh', email: 'bran@saltmarsh.example', role: 'member' },
   jonas: { name: 'Jonas Wick', email: 'jonas@saltmarsh.example', role: 'guest' },
 } as const satisfies Record<string, { readonly name: string; readonly email: string; readonly role: Role }>;
 

@@ -3,10 +3,12 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import type { Assessment, Check } from '@/lib/assess/assessment';
 import { type DemoDesign, documentsOf, set } from '@/lib/demo/designs/demo-design';
+import { derrick } from '@/lib/demo/designs/derrick';
 import { paddle } from '@/lib/demo/designs/paddle';
 import { demoDesigns } from '@/lib/demo/designs/registry';
 import { shutter } from '@/lib/demo/designs/shutter';
 import { stageTrap } from '@/lib/demo/designs/stage-trap';
+import { tideFlap } from '@/lib/demo/designs/tide-flap';
 import { editsBetween } from '@/lib/demo/play/edits-between';
 import { design } from '@/lib/design/document';
 import { isPair } from '@/lib/design/parts/stage';
@@ -52,6 +54,7 @@ describe('every demo design', () => {
       const entered: DemoDesign = {
         ...demo,
         base: from,
+        testedFrom: null,
         revisions: [{ author: 'tam', changeNote: '', edits: editsBetween(from, demo.base) }],
         ahead: null,
       };
@@ -95,8 +98,25 @@ describe('observatory shutter drive', () => {
     expect(open(c, 'critical')).toContain('weakest-link');
   });
 
-  it('revision D: every check holds, nothing is left unassessed, and no critical or major finding is open', () => {
-    expect(below(d)).toEqual([]);
+  it('revision C describes shafts and hubs, and two set screws turn out to slip before their factor', () => {
+    expect(b.headline.notAssessed).toBeGreaterThan(15);
+    expect(c.headline.notAssessed).toBe(0);
+    expect(below(c).filter((key) => key.endsWith('Hub.slip'))).toEqual([
+      'train.stages.mot.inputHub.slip',
+      'output.armHub.slip',
+    ]);
+  });
+
+  it('revision D: neither hub can slip any more, and nothing else of theirs falls short', () => {
+    const hubs = d.checks.filter((k) => /^(train\.stages\.mot\.inputHub|output\.armHub)\./.test(k.key));
+    expect(hubs.length).toBeGreaterThan(1);
+    expect(hubs.filter((k) => k.status !== 'holds' || k.mode === 'slip')).toEqual([]);
+  });
+
+  it('revision D: nothing is left unassessed, and every check holds but the strike, which the springs keep above 1', () => {
+    expect(below(d)).toEqual(['strike.peak']);
+    expect(factor(d, 'strike.peak')).toBeCloseTo(1.1, 1);
+    expect(factor(c, 'strike.peak')).toBeLessThan(0.1);
     expect(d.headline.notAssessed).toBe(0);
     expect([...open(d, 'critical'), ...open(d, 'major')]).toEqual([]);
     expect(d.headline.forced).toBeLessThan(d.headline.holdsTo ?? 0);
@@ -133,21 +153,35 @@ describe('sluice-paddle lifter', () => {
 
   it('revision C: the motor current limit no longer forces what breaks, and leaves room to start', () => {
     expect([...open(b, 'critical'), ...open(b, 'major')]).toContain('weakest-link');
-    expect([...open(c, 'critical'), ...open(c, 'major')]).toEqual(['printed-load-path']);
+    expect([...open(c, 'critical'), ...open(c, 'major')]).not.toContain('weakest-link');
     const current = check(c, 'drive.motorCurrent');
     expect(current.demand).toBeCloseTo(3.4, 1);
     expect(current.capacity).toBe(5);
   });
 
-  it('revision C: every check holds, and one major finding is left: nothing else holds the paddle', () => {
-    expect(below(c)).toEqual([]);
-    expect(open(c, 'major')).toEqual(['printed-load-path']);
+  it('revision B describes shafts and hubs: the clamp of the rack pinion slips at half of the duty', () => {
+    expect(a.headline.notAssessed).toBeGreaterThan(20);
+    expect(b.headline.weakest).toBe('output.armHub.slip');
+    expect(factor(b, 'output.armHub.slip')).toBeCloseTo(0.5, 1);
+    expect(check(b, 'train.stages.third.inputHub.slip').status).toBe('below');
+  });
+
+  it('revision C: neither hub slips, and the train holds to more than twice the duty', () => {
+    expect(c.checks.filter((k) => /(third\.inputHub|armHub)\.slip$/.test(k.key))).toEqual([]);
+    expect(c.headline.holdsTo).toBeGreaterThan(2 * c.headline.demanded);
+  });
+
+  it('revision C: every check holds but the strike, and nothing else holds the paddle', () => {
+    expect(c.headline.notAssessed).toBe(0);
+    expect(below(c)).toEqual(['strike.peak']);
+    expect(open(c, 'critical')).toEqual([]);
+    expect(open(c, 'major')).toEqual(['printed-load-path', 'strike-breaks']);
   });
 
   it('the draft ahead of C relieves the flanks of its last two wheels, and lets nothing fall', () => {
     for (const wheel of ['third', 'rack'].map((id) => `train.stages.${id}.wheel.flank.life`))
       expect(factor(draft, wheel), wheel).toBeGreaterThan(1.1 * factor(c, wheel));
-    expect(below(draft)).toEqual([]);
+    expect(below(draft)).toEqual(['strike.peak']);
   });
 
   it('a step of the command raises the paddle by a fifth of a millimetre at the 100 mm pinion', () => {
@@ -176,21 +210,22 @@ describe('stage-trap lift', () => {
     expect(open(b, 'critical')).toContain('weakest-link');
   });
 
-  it('revision C: a jam no longer breaks it, but the wheel of stage 3 keeps 1.4 where 2.4 is required', () => {
-    const peaks = c.checks.filter((k) => k.mode === 'peak').map((k) => k.holdsTo ?? 0);
+  it('revision C: a jam no longer breaks it, but the wheel of stage 3 keeps 1.2 where 2.4 is required', () => {
+    const peaks = c.checks.flatMap((k) => (k.mode === 'peak' && k.holdsTo !== null ? [k.holdsTo] : []));
+    expect(peaks.length).toBeGreaterThan(20);
     expect(c.headline.forced).toBeLessThan(Math.min(...peaks));
-    expect(factor(c, wheel)).toBeCloseTo(1.4, 1);
+    expect(factor(c, wheel)).toBeCloseTo(1.2, 1);
     expect(check(c, wheel).required).toBe(2.4);
   });
 
-  it('module 3 with 36 mm of face would cure that wheel, as the reopened thread says', () => {
+  it('module 3 with 42 mm of face would cure that wheel, as the reopened thread says', () => {
     const advised: DemoDesign = {
       ...stageTrap,
       ahead: {
         author: 'tam',
         edits: [
           set('train.stages.second.module', '3 mm'),
-          set('train.stages.second.faceWidth', '36 mm'),
+          set('train.stages.second.faceWidth', '42 mm'),
           set('train.stages.second.centreDistance', '112 mm'),
         ],
       },
@@ -202,5 +237,66 @@ describe('stage-trap lift', () => {
     expect(c.findings.map((f) => f.rule)).not.toContain('thrust');
     expect(check(c, 'rig.hold').status).toBe('holds');
     expect(open(c, 'critical')).toEqual(['lost-command']);
+  });
+
+  it('revision C describes the train, but neither the joint of the drum nor the motor’s screws nor the stops', () => {
+    const unknown = c.checks.filter((k) => k.status === 'not assessed').map((k) => k.key);
+    expect(unknown).toEqual(['output.armHub.peak', 'case.motorScrews.slip', 'strike.peak']);
+  });
+});
+
+describe('derrick slewing foot', () => {
+  const sheets = assessed(derrick);
+  const [a, b] = [at(sheets, 'A'), at(sheets, 'B')];
+  const ring = 'train.stages.ring.wheel.root.life';
+
+  it('goes through a belt, planets and a ring', () => {
+    expect(derrick.base.train.stages.map((s) => s.kind)).toEqual(['belt', 'planetary', 'internal']);
+  });
+
+  it('revision A: the printed ring is the weakest link and falls short, and bare stops break the clamp of the boom', () => {
+    expect(a.headline.weakest).toBe(ring);
+    expect(check(a, ring).status).toBe('below');
+    expect(open(a, 'critical')).toContain('strike-breaks');
+  });
+
+  it('the coupon tests take a tenth of the ring’s strength, and reach nothing of steel', () => {
+    const [, second] = documentsOf(derrick).published;
+    if (second === undefined) throw new Error('no revision B');
+    const untested = assess({ ...second, coupons: [] });
+    const ratio = (key: string) => (check(b, key).capacity ?? 0) / (check(untested, key).capacity ?? 1);
+    expect(ratio(ring)).toBeCloseTo(33 / 37, 2);
+    expect(ratio('train.stages.ring.pinion.root.life')).toBe(1);
+  });
+
+  it('revision B: 60 mm of face give the ring its factor on the club’s own numbers', () => {
+    expect(check(b, ring).status).toBe('holds');
+  });
+
+  it('revision B: springs at the stops, so that a runaway stops without breaking anything', () => {
+    expect(open(b, 'critical')).toEqual([]);
+    expect(factor(a, 'strike.peak')).toBeLessThan(1);
+    expect(factor(b, 'strike.peak')).toBeGreaterThan(1);
+  });
+});
+
+describe('tide-flap lifter', () => {
+  const sheets = assessed(tideFlap);
+  const [a, b] = [at(sheets, 'A'), at(sheets, 'B')];
+
+  it('revision A: the printed worm wheel gets too warm and falls short in root and flank', () => {
+    for (const what of ['root.peak', 'root.life', 'temperature', 'flank.life'])
+      expect(check(a, `train.stages.worm.wormWheel.${what}`).status, what).toBe('below');
+    expect(open(a, 'critical')).toContain('sensorless-hold');
+  });
+
+  it('revision B: the brass wheel holds, but nobody knows what its flanks bear', () => {
+    expect(check(b, 'train.stages.worm.wormWheel.root.peak').status).toBe('holds');
+    expect(check(b, 'train.stages.worm.wormWheel.flank.life').status).toBe('not assessed');
+  });
+
+  it('revision B: one critical finding is left, the strike; and the worm alone holds the flap', () => {
+    expect(open(b, 'critical')).toEqual(['strike-breaks']);
+    expect(open(b, 'major')).toContain('worm-self-locking');
   });
 });

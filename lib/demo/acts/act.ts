@@ -10,6 +10,8 @@ export type HoldPoint = z.input<typeof inputs.sign>['holdPoint'];
 /** `thread` names a thread within the acts of one design; `letter` is that of a published revision. */
 export type Act =
   | { readonly do: 'publish' }
+  /** The club’s coupon tests are entered, once for all designs. */
+  | { readonly do: 'enterCoupons'; readonly by: PersonKey }
   | {
       readonly do: 'remark';
       readonly by: PersonKey;

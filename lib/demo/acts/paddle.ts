@@ -19,6 +19,14 @@ export const paddleActs: readonly Act[] = [
   },
   {
     do: 'remark',
+    by: 'tam',
+    letter: 'A',
+    thread: 'shafts',
+    anchor: { kind: 'revision', path: '' },
+    text: 'Nothing is said of shafts, bearings and hubs, and they are what I would look at first with forty-five kilograms on a rack.',
+  },
+  {
+    do: 'remark',
     by: 'odile',
     letter: 'A',
     thread: 'forced',
@@ -26,7 +34,13 @@ export const paddleActs: readonly Act[] = [
     text: 'A paddle jammed by a branch, and the drive pulls with seven times the duty. Something breaks, and the paddle comes down on whoever frees it. What limit do you need to start it from the sill?',
   },
   { do: 'publish' },
-  { do: 'resolve', by: 'tam', thread: 'pinion', text: 'PA-CF and 56 mm of face: the root keeps its factor.' },
+  {
+    do: 'reply',
+    by: 'isa',
+    thread: 'shafts',
+    text: 'All measured and entered in B, and you were right: the clamp of the rack pinion slips at half of the duty. It gets a key.',
+  },
+  { do: 'resolve', by: 'tam', thread: 'pinion', text: 'PA-CF and 58 mm of face: the root keeps its factor.' },
   {
     do: 'reply',
     by: 'isa',
@@ -34,6 +48,7 @@ export const paddleActs: readonly Act[] = [
     text: 'Measured with the spring balance: 60 N·m at the worst. That is about 3.4 A. I take 5 A in C.',
   },
   { do: 'publish' },
+  { do: 'resolve', by: 'tam', thread: 'shafts', text: 'Key and square: neither slips now.' },
   {
     do: 'resolve',
     by: 'odile',

@@ -48,6 +48,14 @@ export const shutterActs: readonly Act[] = [
   },
   {
     do: 'remark',
+    by: 'odile',
+    letter: 'C',
+    thread: 'slips',
+    anchor: { kind: 'check', path: 'output.armHub.slip' },
+    text: 'Thank you for describing the shafts. Now it shows: one set screw for all that the chain wheel carries, and another in the plastic of the motor pinion. Both slip before their factor.',
+  },
+  {
+    do: 'remark',
     by: 'maud',
     letter: 'C',
     thread: 'forced',
@@ -67,6 +75,7 @@ export const shutterActs: readonly Act[] = [
     thread: 'filling',
     text: 'Solid, module 2 and 24 mm. Settled.',
   },
+  { do: 'resolve', by: 'odile', thread: 'slips', text: 'A key and a flat. Neither can slip.' },
   { do: 'resolve', by: 'maud', thread: 'forced', text: '5 A, read back on the bench with me beside it.' },
   {
     do: 'remark',
@@ -90,6 +99,15 @@ export const shutterActs: readonly Act[] = [
     finding: 'command-coarser-than-sensor:loop.commandBits',
     kind: 'accepted',
     reason: 'One step of the command is a millimetre of shutter; its seal gives five.',
+  },
+  {
+    do: 'dispose',
+    by: 'odile',
+    letter: 'D',
+    finding: 'check:strike.peak',
+    kind: 'accepted',
+    reason:
+      'It holds, with a factor of 1.1 at an unbraked runaway into the springs, and the leaf on its rails hurts nobody when a tooth goes. Both limit switches were tried before each session.',
   },
   { do: 'sign', by: 'maud', letter: 'D', holdPoint: 'benchSpin' },
   { do: 'sign', by: 'odile', letter: 'D', holdPoint: 'proofLoad' },

@@ -52,7 +52,7 @@ export const stageTrapActs: readonly Act[] = [
     do: 'reopen',
     by: 'odile',
     thread: 'inserted',
-    text: 'It no longer breaks at once, but for the life the wheel of stage 3 keeps 1.4 where 2.4 is required. Module 3 with 36 mm of face, or a wheel that is not printed.',
+    text: 'It no longer breaks at once, but for the life the wheel of stage 3 keeps 1.2 where 2.4 is required. Module 3 with 42 mm of face, or a wheel that is not printed.',
   },
   {
     do: 'remark',

@@ -1,6 +1,7 @@
 // The lifter of a sluice paddle: a rack raised by a pinion, behind four double-helical stages with a steel first pinion.
 import type { Design } from '@/lib/design/document';
 import { type DemoDesign, set } from './demo-design';
+import { asBuilt, hubsChanged } from './paddle-as-built';
 
 const base: Design = {
   version: 2,
@@ -262,6 +263,7 @@ export const paddle: DemoDesign = {
   title: 'Sluice-paddle lifter',
   author: 'isa',
   base,
+  testedFrom: null,
   revisions: [
     {
       author: 'isa',
@@ -271,19 +273,21 @@ export const paddle: DemoDesign = {
     {
       author: 'isa',
       changeNote:
-        'Stage 3 pinion in PA-CF instead of PETG and its face 56 mm instead of 36: the root was below the factor for a load that can drop. Settings read back.',
+        'Stage 3 pinion in PA-CF instead of PETG and its face 58 mm instead of 36: the root was below the factor for a load that can drop. Settings read back. Shafts, hubs, bearings, screws and stops described as built.',
       edits: [
         set('train.stages.third.pinion.material', 'pa_cf_fdm'),
-        set('train.stages.third.faceWidth', '56 mm'),
+        set('train.stages.third.faceWidth', '58 mm'),
         set('drive.readBack', 'yes'),
+        ...asBuilt,
       ],
     },
     {
       author: 'isa',
       changeNote:
-        'Motor current limit 5 A instead of 18: still enough to start the paddle from its sill, and a jam no longer forces what the train cannot hold. Held in the welded test frame.',
+        'Motor current limit 5 A instead of 18: still enough to start the paddle from its sill, and a jam no longer forces what the train cannot hold. Two hubs changed because they slip: the stage 3 pinion sits on a square, the rack pinion on a key. Held in the welded test frame.',
       edits: [
         set('drive.motorCurrentLimit', '5 A'),
+        ...hubsChanged,
         set('rig.held', 'fixture'),
         set('rig.holdTorque', '600 N m'),
       ],
@@ -294,6 +298,7 @@ export const paddle: DemoDesign = {
     edits: [
       set('train.stages.third.module', '3 mm'),
       set('train.stages.third.faceWidth', '60 mm'),
+      set('train.stages.third.pinion.rim', '10 mm'),
       set('train.stages.third.centreDistance', '125.2 mm'),
       set('train.stages.rack.pinion.teeth', '17'),
       set('train.stages.rack.wheel.teeth', '67'),

@@ -1,6 +1,7 @@
 // The lift of a stage trap: a counterweighted platform on a rope drum, for scenery only; helical printed stages.
 import type { Design } from '@/lib/design/document';
 import { type DemoDesign, set } from './demo-design';
+import { asBuilt } from './stage-trap-as-built';
 
 const base: Design = {
   version: 2,
@@ -231,6 +232,7 @@ export const stageTrap: DemoDesign = {
   title: 'Stage-trap lift',
   author: 'tam',
   base,
+  testedFrom: null,
   revisions: [
     {
       author: 'tam',
@@ -255,20 +257,11 @@ export const stageTrap: DemoDesign = {
     {
       author: 'tam',
       changeNote:
-        'Clamped to the bench at last. Bearings named for the thrust of all stages. Current limit 5 A.',
+        'Clamped to the bench at last. Shafts, hubs and case described, with bearings named for the thrust of all stages. Current limit 5 A.',
       edits: [
         set('rig.held', 'clamps'),
         set('rig.holdTorque', '300 N m'),
-        set('train.motorShaft.kind', 'turning'),
-        set('train.motorShaft.locating', 'thrust'),
-        set('train.stages.in.shaft.kind', 'turning'),
-        set('train.stages.in.shaft.locating', 'thrust'),
-        set('train.stages.lay.shaft.kind', 'turning'),
-        set('train.stages.lay.shaft.locating', 'thrust'),
-        set('train.stages.second.shaft.kind', 'turning'),
-        set('train.stages.second.shaft.locating', 'shoulder'),
-        set('train.stages.drum.shaft.kind', 'turning'),
-        set('train.stages.drum.shaft.locating', 'shoulder'),
+        ...asBuilt,
         set('drive.motorCurrentLimit', '5 A'),
       ],
     },

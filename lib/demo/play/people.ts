@@ -40,7 +40,8 @@ async function arrived(key: PersonKey, session: SignedIn): Promise<Viewer> {
 }
 
 function whole(cast: Readonly<Record<string, Viewer>>): Cast {
-  const { maud, odile, tam, isa, jonas } = cast;
-  if (!maud || !odile || !tam || !isa || !jonas) throw new Error('The demo club: someone is missing.');
-  return { maud, odile, tam, isa, jonas };
+  const { maud, odile, tam, isa, bran, jonas } = cast;
+  if (!maud || !odile || !tam || !isa || !bran || !jonas)
+    throw new Error('The demo club: someone is missing.');
+  return { maud, odile, tam, isa, bran, jonas };
 }

@@ -1,12 +1,16 @@
 // Plays the acts of a design in their order.
+import { enterCouponTest } from '@/lib/service/coupons/coupon-tests';
 import { disposeFinding } from '@/lib/service/findings/dispose-finding';
 import { revisionSheet } from '@/lib/service/sheets/revision-sheet';
 import { sign } from '@/lib/service/signing/sign';
 import { signingPage } from '@/lib/service/signing/signing-page';
 import { reopenThread, reply, resolveThread } from '@/lib/service/threads/answer';
 import { startThread } from '@/lib/service/threads/start-thread';
+import type { Viewer } from '@/lib/service/viewer';
 import type { Act } from '../acts/act';
+import { clubCoupons } from '../coupons';
 import type { DemoEntry } from '../designs/registry';
+import { club } from '../people';
 import { taken } from './answer';
 import { enterDesign, publishRevision, save } from './enter-design';
 import type { Cast } from './people';
@@ -35,6 +39,8 @@ async function play(stage: Stage, act: Act): Promise<void> {
   switch (act.do) {
     case 'publish':
       throw new Error(`The demo club: ${stage.design} has no revision left to publish.`);
+    case 'enterCoupons':
+      return enterCoupons(stage.cast[act.by]);
     case 'remark':
       return remark(stage, act);
     case 'reply':
@@ -46,6 +52,20 @@ async function play(stage: Stage, act: Act): Promise<void> {
     case 'sign':
       return signAs(stage, act);
   }
+}
+
+async function enterCoupons(viewer: Viewer): Promise<void> {
+  for (const { id: _id, mean, deviation, count, ...of } of clubCoupons)
+    await taken(
+      'entering a coupon test',
+      enterCouponTest(viewer, {
+        club: club.code,
+        ...of,
+        mean: String(mean),
+        deviation: String(deviation),
+        count: String(count),
+      }),
+    );
 }
 
 type Of<K extends Act['do']> = Extract<Act, { do: K }>;
@@ -69,12 +89,23 @@ async function answer({ cast, threads }: Stage, act: Of<'reply' | 'resolve' | 'r
 async function dispose({ cast, design }: Stage, act: Of<'dispose'>): Promise<void> {
   const { letter, kind, reason, finding: findingKey } = act;
   const viewer = cast[act.by];
-  const { findings } = await taken('the sheet', revisionSheet(viewer, { design, letter }));
-  const fingerprint = findings.find((f) => f.finding.key === findingKey)?.fingerprint ?? '';
+  const fingerprint = await fingerprintOf(viewer, design, letter, findingKey);
   await taken(
     `disposing of ${findingKey}`,
     disposeFinding(viewer, { design, letter, findingKey, fingerprint, kind, reason }),
   );
+}
+
+/** Of a finding on the sheet, or of a check that stands before full power. */
+async function fingerprintOf(viewer: Viewer, design: string, letter: string, key: string): Promise<string> {
+  const { findings } = await taken('the sheet', revisionSheet(viewer, { design, letter }));
+  const finding = findings.find((f) => f.finding.key === key);
+  if (finding !== undefined) return finding.fingerprint;
+  const page = await taken(
+    'the signing page',
+    signingPage(viewer, { design, letter, holdPoint: 'fullPower' }),
+  );
+  return page.blockers.find((b) => b.dispose?.findingKey === key)?.dispose?.fingerprint ?? '';
 }
 
 async function signAs({ cast, password, design }: Stage, act: Of<'sign'>): Promise<void> {

@@ -183,7 +183,7 @@ export const sluice: Design = {
       size: 'M3',
       count: 4,
       circle: 25,
-      torque: 1,
+      torque: 0.55,
       into: 'metal',
       engagement: 5,
       clamped: 5,

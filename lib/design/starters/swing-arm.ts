@@ -4,7 +4,7 @@ import { ball, pin, screwed, turning } from './parts';
 
 /**
  * Weak points left in on purpose: the current limit lets the drive force nearly five times the duty's torque, more than
- * the key of the arm holds; the second pinion is undercut; the half shells hang on heat-set inserts that tightening
+ * the key of the arm holds and than the rig should take; the second pinion is undercut; the half shells hang on heat-set inserts that tightening
  * nearly pulls out; the stops are too hard for a runaway; more current may flow back than the pack may be charged with;
  * the only disconnect is the plug and no screen stands at the rig.
  */
@@ -265,9 +265,9 @@ export const swingArm: Design = {
   loop: { rate: 500, kp: 15, ki: 4, kd: 0.6, deadBand: 0.3, commandBits: 12, latency: 4 },
   rig: {
     held: 'bolts',
-    holdTorque: 240,
-    clampCount: 4,
-    clampForce: 2500,
+    holdTorque: 150,
+    clampCount: null,
+    clampForce: null,
     friction: 0.3,
     clampRadius: 120,
     footing: 150,

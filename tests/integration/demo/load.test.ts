@@ -3,6 +3,7 @@ import fs from 'node:fs';
 import os from 'node:os';
 import path from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { clubCoupons } from '@/lib/demo/coupons';
 import { loadDemo } from '@/lib/demo/load';
 import { club, people, personKeys } from '@/lib/demo/people';
 import { closeService } from '@/lib/service/close';
@@ -20,7 +21,7 @@ let odile: Viewer | null = null;
 beforeAll(async () => {
   expect(await loadDemo(folder)).toBe(true);
   odile = await entering('odile');
-});
+}, 240_000);
 
 afterAll(async () => {
   await closeService();
@@ -52,7 +53,7 @@ it.each(personKeys)('lets %s sign in with it, in the role of the story', async (
   expect(viewer?.clubs).toEqual([{ code: club.code, name: club.name, role: people[key].role }]);
 });
 
-it('puts three designs on the shelf: one released for full power, one for bench spin, one under review', async () => {
+it('puts five designs on the shelf: one released for full power, two for bench spin, two under review', async () => {
   const shelf = await clubShelf(odile, { club: club.code });
   const rows = shelf.ok ? shelf.value.rows : [];
   const standings = Object.fromEntries(
@@ -62,6 +63,8 @@ it('puts three designs on the shelf: one released for full power, one for bench 
     'Observatory shutter drive': 'D fullPower, ahead false',
     'Sluice-paddle lifter': 'C benchSpin, ahead true',
     'Stage-trap lift': 'C underReview, ahead false',
+    'Derrick slewing foot': 'B underReview, ahead false',
+    'Tide-flap lifter': 'B benchSpin, ahead false',
   });
 });
 
@@ -90,6 +93,15 @@ it('leaves an earlier revision of the released design unsigned', async () => {
   expect(holdPoints.flatMap((p) => p.signatures)).toEqual([]);
 });
 
+it('keeps the club’s coupon tests in the revisions that came after them, and in no other', async () => {
+  const coupons = async (design: string, letter: string) =>
+    (await sheet(design, letter)).document.coupons.map(({ material, mean }) => [material, mean]);
+  const tested = clubCoupons.map(({ material, mean }) => [material, mean]);
+  expect(await coupons('SB-004', 'A')).toEqual([]);
+  expect(await coupons('SB-004', 'B')).toEqual(tested);
+  expect(await coupons('SB-005', 'A')).toEqual(tested);
+});
+
 it('leaves a ledger that verifies', async () => {
   expect(await verifyLedger()).toMatchObject([{ club: club.code, intact: true }]);
 });
@@ -99,5 +111,5 @@ it('leaves a database that holds a club alone, the note included', async () => {
   expect(await loadDemo(folder)).toBe(false);
   expect(fs.readFileSync(note, 'utf8')).toBe(before);
   const shelf = await clubShelf(odile, { club: club.code });
-  expect(shelf.ok && shelf.value.rows.length).toBe(3);
+  expect(shelf.ok && shelf.value.rows.length).toBe(5);
 });
