@@ -96,16 +96,13 @@ async function dispose({ cast, design }: Stage, act: Of<'dispose'>): Promise<voi
   );
 }
 
-/** Of a finding on the sheet, or of a check that stands before full power. */
+/** Of a finding on the sheet, or of a check that stands before a hold point. */
 async function fingerprintOf(viewer: Viewer, design: string, letter: string, key: string): Promise<string> {
-  const { findings } = await taken('the sheet', revisionSheet(viewer, { design, letter }));
+  const { findings, holdPoints } = await taken('the sheet', revisionSheet(viewer, { design, letter }));
   const finding = findings.find((f) => f.finding.key === key);
   if (finding !== undefined) return finding.fingerprint;
-  const page = await taken(
-    'the signing page',
-    signingPage(viewer, { design, letter, holdPoint: 'fullPower' }),
-  );
-  return page.blockers.find((b) => b.dispose?.findingKey === key)?.dispose?.fingerprint ?? '';
+  const blockers = holdPoints.flatMap((point) => point.blockers);
+  return blockers.find((b) => b.dispose?.findingKey === key)?.dispose?.fingerprint ?? '';
 }
 
 async function signAs({ cast, password, design }: Stage, act: Of<'sign'>): Promise<void> {

@@ -95,7 +95,7 @@ it('leaves an earlier revision of the released design unsigned', async () => {
 
 it('keeps the club’s coupon tests in the revisions that came after them, and in no other', async () => {
   const coupons = async (design: string, letter: string) =>
-    (await sheet(design, letter)).document.coupons.map(({ material, mean }) => [material, mean]);
+    (await sheet(design, letter)).revision.document.coupons.map(({ material, mean }) => [material, mean]);
   const tested = clubCoupons.map(({ material, mean }) => [material, mean]);
   expect(await coupons('SB-004', 'A')).toEqual([]);
   expect(await coupons('SB-004', 'B')).toEqual(tested);
