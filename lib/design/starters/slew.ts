@@ -96,7 +96,7 @@ export const slew: Design = {
         name: 'Motor belt',
         kind: 'belt',
         profile: 't5',
-        width: 16,
+        width: 20,
         driver: { teeth: 16, material: 'al_6061_t6' },
         driven: { teeth: 48, material: 'al_6061_t6' },
         centreDistance: 109.5,

@@ -5,7 +5,8 @@ import { ball, screwed, turning } from './parts';
 /**
  * Weak points left in on purpose: the worm holds itself only as long as nothing shakes it, and wastes more than half of
  * the power; nobody knows what the flanks of its brass wheel bear; the bench supply cannot take braking energy back;
- * there is a stop at one end only, and a runaway against it breaks the train.
+ * the drive can force more than the bearing of the worm takes as thrust; there is a stop at one end only, and a runaway
+ * against it breaks the train.
  */
 export const sluice: Design = {
   version: 2,

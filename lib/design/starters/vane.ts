@@ -127,7 +127,7 @@ export const vane: Design = {
         centreTolerance: null,
         thinning: null,
         thinningTolerance: null,
-        inputHub: { kind: 'press', diameter: 5, length: 8, outerDiameter: 9, interference: 12 },
+        inputHub: { kind: 'press', diameter: 5, length: 8, outerDiameter: 9, interference: 8 },
         outputHub: { kind: 'setScrew', diameter: 6, screw: 'M3', count: 1, point: 'flat' },
         shaft: turning({
           diameter: 6,
