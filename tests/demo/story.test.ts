@@ -174,8 +174,8 @@ describe('sluice-paddle lifter', () => {
   it('revision C: every check holds but the strike, and nothing else holds the paddle', () => {
     expect(c.headline.notAssessed).toBe(0);
     expect(below(c)).toEqual(['strike.peak']);
-    expect(open(c, 'critical')).toEqual([]);
-    expect(open(c, 'major')).toEqual(['printed-load-path', 'strike-breaks']);
+    const weighty = [...open(c, 'critical'), ...open(c, 'major')];
+    expect(weighty.sort()).toEqual(['printed-load-path', 'strike-breaks']);
   });
 
   it('the draft ahead of C relieves the flanks of its last two wheels, and lets nothing fall', () => {

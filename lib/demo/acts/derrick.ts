@@ -51,7 +51,7 @@ export const derrickActs: readonly Act[] = [
     do: 'resolve',
     by: 'odile',
     thread: 'stops',
-    text: 'Springs of 150 mm. It stops without breaking anything.',
+    text: 'Springs of 200 mm. It stops without breaking anything.',
   },
   {
     do: 'remark',

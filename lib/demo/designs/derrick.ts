@@ -50,7 +50,7 @@ export const derrick: DemoDesign = {
       edits: [
         set('train.stages.ring.faceWidth', '60 mm'),
         set('train.stages.ring.shaft.span', '240 mm'),
-        ...describe('output', { stopStiffness: 14, bufferTravel: 150, stopRadius: 300 }),
+        ...describe('output', { stopStiffness: 14, bufferTravel: 200, stopRadius: 300 }),
         ...describe('output.armHub', {
           kind: 'flange',
           screwCircle: 70,

@@ -133,7 +133,7 @@ export const asBuilt: readonly Edit[] = [
     armStiffness: 20000,
     stopRadius: 100,
     stopStiffness: 80,
-    bufferTravel: 40,
+    bufferTravel: 80,
   }),
   ...describe('rig', {
     clampCount: 4,
