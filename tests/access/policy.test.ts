@@ -8,6 +8,8 @@ const matrix: Readonly<Record<Action, string>> = {
   'members.read': 'SOMG',
   'draft.read': 'SOM',
   'draft.edit': 'SOM',
+  'coupons.read': 'SOMG',
+  'coupons.enter': 'SOM',
   'design.create': 'SOM',
   'revision.publish': 'SOM',
   'revision.reassess': 'SOM',

@@ -12,12 +12,14 @@ import { files, pawl } from './command-line';
 vi.setConfig({ testTimeout: 30_000 });
 
 const lifter = starters.lifter.document;
-const wider = withValue(lifter, 'train.stages.s4.faceWidth', 80);
+const wider = withValue(lifter, 'train.stages.s4.faceWidth', 100);
 const text = JSON.stringify(lifter);
 const at = files({
   'lifter.json': text,
   'wider.json': JSON.stringify(wider),
-  'misspelt.json': text.replace('"faceWidth":64', '"facewidth":64').replace('"mass":1.05', '"mass":"1.05"'),
+  'misspelt.json': text
+    .replace(/"faceWidth"(?!.*"faceWidth")/, '"facewidth"')
+    .replace('"mass":1.05', '"mass":"1.05"'),
   'broken.json': text.replace('"mass":1.05,', '"mass":1.05\n'),
   'twice.json': text.replace('"mass":1.05', '"mass":1.05,"mass":2'),
   'marked.json': `\ufeff${text}`,
@@ -95,16 +97,16 @@ describe('compare', () => {
     if (before === undefined || after === undefined) throw new Error('two designs');
     expect(JSON.parse(first.out)).toEqual(JSON.parse(JSON.stringify(compare(before, after))));
     expect(JSON.parse(first.out).fields).toMatchObject([
-      { path: 'train.stages.s4.faceWidth', rawBefore: 64, rawAfter: 80 },
+      { path: 'train.stages.s4.faceWidth', rawBefore: 92, rawAfter: 100 },
     ]);
     expect(pawl(['compare', file('lifter.json'), '-'], JSON.stringify(wider)).out).toBe(first.out);
   });
 
   it('finds nothing between a design and itself', () => {
-    const { fields, stages, raised, cleared } = JSON.parse(
+    const { fields, items, raised, cleared } = JSON.parse(
       pawl(['compare', file('lifter.json'), file('lifter.json')]).out,
     );
-    expect({ fields, stages, raised, cleared }).toEqual({ fields: [], stages: [], raised: [], cleared: [] });
+    expect({ fields, items, raised, cleared }).toEqual({ fields: [], items: [], raised: [], cleared: [] });
   });
 
   it('names the faults of both files', () => {
