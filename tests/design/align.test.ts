@@ -67,7 +67,7 @@ describe('two documents side by side', () => {
     expect(fields[0]).toMatchObject({
       path: 'train.stages.s3.faceWidth',
       trail: ['Train', 'Stage 3'],
-      before: 44,
+      before: 54,
       after: 50,
       field: { label: 'Face width', unit: 'mm' },
     });
@@ -106,16 +106,16 @@ describe('two documents side by side', () => {
     ]);
     const found = align(document, after);
     expect(found.fields.map((f) => [f.path, f.before, f.after, f.trail[1]])).toEqual([
-      ['train.stages.s2.module', 1.5, 1.75, 'Stage 3'],
+      ['train.stages.s2.module', 2, 1.75, 'Stage 3'],
     ]);
     expect(places(document, after)).toEqual([['train.stages', 'extra', 'added', null, 2]]);
   });
 
   it('show a value that became known, and one that is known no more', () => {
-    const after = withValue(withValue(document, 'train.stages.s2.centreDistance', 58.5), 'supply.fuse', null);
+    const after = withValue(withValue(document, 'supply.benchVoltage', 24), 'supply.fuse', null);
     expect(align(document, after).fields.map((f) => [f.path, f.before, f.after])).toEqual([
+      ['supply.benchVoltage', null, 24],
       ['supply.fuse', 30, null],
-      ['train.stages.s2.centreDistance', null, 58.5],
     ]);
   });
 
