@@ -5,7 +5,16 @@ import type { Design } from '@/lib/design/document';
 import type { DesignSI } from '@/lib/design/read';
 import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
-import type { Check, CheckStatus, Curve, Direction, Figure, Mode, SectionKey } from './assessment';
+import type {
+  Check,
+  CheckOrigins,
+  CheckStatus,
+  Curve,
+  Direction,
+  Figure,
+  Mode,
+  SectionKey,
+} from './assessment';
 import type { MaterialBook } from './book';
 import type { Sheet } from './sheet';
 
@@ -218,14 +227,11 @@ export function addCheck(work: Work, c: CheckInput): void {
     onLadder: c.torque !== undefined,
     missing: factor === null ? (c.missing ?? 'A value it needs is not entered.') : null,
     caveat: c.caveat ?? null,
-    steps: [demand, capacity].flatMap((t) => stepOf(t) ?? []),
+    steps: stepsOf(demand, capacity),
     origins: {
       demand: demand?.from ?? null,
       capacity: capacity?.from ?? null,
-      torque:
-        c.torque === undefined || finite(c.torque.at) === null
-          ? null
-          : { ...c.torque.at, power: c.torque.power },
+      torque: originOf(c.torque),
     },
   });
 }
@@ -247,6 +253,21 @@ function torqueAt(
   if (torque === undefined || demand === null || capacity === undefined || demand.value <= 0) return null;
   const at = torque.at.value * (capacity / demand.value) ** (1 / torque.power);
   return Number.isFinite(at) ? at : null;
+}
+
+function originOf(torque: CheckInput['torque']): CheckOrigins['torque'] {
+  if (torque === undefined || finite(torque.at) === null) return null;
+  const { at, power } = torque;
+  return { value: at.value, from: at.from, power };
+}
+
+function stepsOf(demand: Traced | null, capacity: Traced | null): readonly string[] {
+  const steps: string[] = [];
+  const one = stepOf(demand);
+  const other = stepOf(capacity);
+  if (one !== null) steps.push(one);
+  if (other !== null) steps.push(other);
+  return steps;
 }
 
 function stepOf(traced: Traced | null): string | null {

@@ -58,7 +58,7 @@ export function eachStage({ document }: Judged, look: (s: StageAt) => RawFinding
 
 /** The findings of a rule that looks at one pair of pinion and wheel after the other. */
 export function eachPair(judged: Judged, look: (s: PairAt) => RawFinding | null): RawFinding[] {
-  return eachStage(judged, ({ stage, ...rest }) => (isPair(stage) ? look({ ...rest, stage }) : null));
+  return eachStage(judged, ({ stage, at, place }) => (isPair(stage) ? look({ stage, at, place }) : null));
 }
 
 /** The findings of a rule that looks at one gear after the other, worm wheels and the members of sets among them. */

@@ -162,7 +162,7 @@ interface Range {
 export function ratingRange(row: BearingSize): BearingSource & { readonly C: Range; readonly C0: Range } {
   const spread = row.d < 10 ? ratingSpread.miniature : ratingSpread.light;
   const range = (value: number) => ({ value, low: value * (1 - spread), high: value * (1 + spread) });
-  return { ...row.from, C: range(row.C), C0: range(row.C0) };
+  return { C: range(row.C), C0: range(row.C0), ...row.from };
 }
 
 /** The row of a basic number; `undefined` when the table has none, so that its ratings are asked for. */

@@ -48,7 +48,7 @@ function hubsOf({ document, train }: Judged): HubAt[] {
   if (last === undefined) return found;
   const { armHub, armMaterial } = document.output;
   const arm = { hub: armHub, at: 'output.armHub', place: 'Hub of the arm', material: armMaterial };
-  return [...found, { ...arm, shaft: last.shaft, torque: document.duty.peakTorque }];
+  return [...found, { shaft: last.shaft, torque: document.duty.peakTorque, ...arm }];
 }
 
 /** Whether a material is known and no metal. */

@@ -17,7 +17,7 @@ export const collide: Rule = {
     shaftsOf(document).flatMap(({ at, place, shaft, members }) => {
       if (shaft.kind !== 'turning') return [];
       const placed = members.flatMap(({ place: x, width, ...rest }) =>
-        x === null || width === null ? [] : [{ ...rest, x, width }],
+        x === null || width === null ? [] : [{ x, width, ...rest }],
       );
       const [first, second] = placed;
       const bearings = [

@@ -62,10 +62,10 @@ function peakCheck(
     unit: 'MPa',
     demandLabel: 'Pressure on the seat at the peak, shocks included',
     capacityLabel: 'Strength of the seat at the temperature of the case',
-    ...sides(body, demand, borne),
     required: required.factor,
     requiredFrom: required.from,
     torque: { at: work.design.duty.peakTorque, power: 1 },
+    ...sides(body, demand, borne),
   });
 }
 
@@ -97,9 +97,9 @@ function holdCheck(work: Work, b: BallPlace, body: Body | string, atOnce: Borne 
     unit: 'MPa',
     demandLabel: 'Pressure on the seat while holding',
     capacityLabel: 'Pressure borne for 1000 h',
-    ...sides(body, demand, held, 'The creep values are for 1000 h; a shorter hold bears more.'),
     required: required.factor,
     requiredFrom: required.from,
+    ...sides(body, demand, held, 'The creep values are for 1000 h; a shorter hold bears more.'),
   });
 }
 

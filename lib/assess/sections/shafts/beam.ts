@@ -86,7 +86,7 @@ export function stationsOf<V>(
   const start = engine.read(level);
   const w_A = walked.find(({ name }) => name === 'A')?.w ?? start;
   const w_B = walked.find(({ name }) => name === 'B')?.w ?? start;
-  const ends = { w_A, w_B, x_A: supports.A, x_B: supports.B };
+  const { A: x_A, B: x_B } = supports;
   return walked.map(({ name, x, left, right, w, theta_w }) => {
     const step = `${plane}.${name}`;
     const held = name === 'A' || name === 'B';
@@ -95,8 +95,8 @@ export function stationsOf<V>(
       x,
       left,
       right,
-      y: stiff === null || held ? null : engine.work(deflection, { ...ends, w, x }, 'y', step),
-      theta: stiff === null ? null : engine.work(slope, { ...ends, theta_w }, 'theta', step),
+      y: stiff === null || held ? null : engine.work(deflection, { w_A, w_B, x_A, x_B, w, x }, 'y', step),
+      theta: stiff === null ? null : engine.work(slope, { w_A, w_B, x_A, x_B, theta_w }, 'theta', step),
     };
   });
 }
@@ -120,9 +120,11 @@ function walk<V>(
     if (last !== null) {
       if (stiff !== null) {
         const { E, I } = stiff;
-        const bent = { theta_before: theta_w, M_before, V, x, x_before: last, E, I };
-        w = engine.work(nextBow, { ...bent, w_before: w }, 'w', step);
-        theta_w = engine.work(nextSlope, bent, 'theta_w', step);
+        const theta_before = theta_w;
+        const bow = { theta_before, M_before, V, x, x_before: last, E, I, w_before: w };
+        w = engine.work(nextBow, bow, 'w', step);
+        const turn = { theta_before, M_before, V, x, x_before: last, E, I };
+        theta_w = engine.work(nextSlope, turn, 'theta_w', step);
       }
       left = engine.work(nextMoment, { M_before, V, x, x_before: last, M_0: M_none }, 'M_x', step);
     }

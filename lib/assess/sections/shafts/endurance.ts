@@ -81,9 +81,8 @@ export function enduranceOf(
   const surface = { a_s: practice(a, words), b_s: practice(b, words), S_ut, S_1: unit.megapascal };
   const k_a = sheet.work('shafts', at, surfaceFactor, surface);
   const k_e = sheet.work('shafts', at, scatterFactor, { z_a: scatter });
-  const limit = { k_a, k_c: bending, k_d: warmth, k_e, S_e0 };
-  const limitAt = (k: Traced, as: string) =>
-    sheet.work('shafts', at, enduranceLimit, { ...limit, k_b: k }, as);
+  const limitAt = (k_b: Traced, as: string) =>
+    sheet.work('shafts', at, enduranceLimit, { k_a, k_c: bending, k_d: warmth, k_e, S_e0, k_b }, as);
   const S_e1 = limitAt(anySize, 'S_e1');
   // What is not steel keeps falling with cycles; the table’s value for the longest life stands for all.
   const { S_f1, e_k } =
@@ -93,7 +92,7 @@ export function enduranceOf(
   const shared = { S_ut, S_f1, e_k, values: [tensile, source], lifeKnown: moves !== null };
   if (shaft.diameter === null) return { ...shared, S_f: null };
   const k_b = sheet.work('shafts', at, sizeFactor, { d: shaft.diameter, d_1: unit.millimetre });
-  return { ...shared, S_f: sheet.work('shafts', at, sizedStrength, { S_f1, k_b, e_k }) };
+  return { S_f: sheet.work('shafts', at, sizedStrength, { S_f1, k_b, e_k }), ...shared };
 }
 
 interface Finite {

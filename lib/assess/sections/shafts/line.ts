@@ -76,7 +76,7 @@ function lineOf(
   { torquePeak, speed, turns }: MemberLoad,
   what: Pick<Line, 'shaft' | 'members'>,
 ): Line {
-  return { ...where, ...what, torque: torquePeak, speed, turns };
+  return { torque: torquePeak, speed, turns, ...where, ...what };
 }
 
 function placeOf(shaft: ShaftSI, key: MemberKey): Traced | null {

@@ -38,7 +38,7 @@ function workLine(work: Work, { moves }: DutyWork, line: Line): ShaftReactions {
       travelChecks(work, line, missing, missing);
       whirlCheck(work, line, missing, missing);
     }
-    return { ...shared, radialA: missing, radialB: missing };
+    return { radialA: missing, radialB: missing, ...shared };
   }
   const stiff = stiffOf(work, at, shaft);
   const solver = new Solver(work, at, layout, typeof stiff === 'string' ? null : stiff);
@@ -54,7 +54,7 @@ function workLine(work: Work, { moves }: DutyWork, line: Line): ShaftReactions {
   travelChecks(work, line, layout, typeof stiff === 'string' ? stiff : solver);
   whirlCheck(work, line, layout, stiff);
   diagram(work, line, layout, bent);
-  return { ...shared, radialA, radialB };
+  return { radialA, radialB, ...shared };
 }
 
 function stiffOf(work: Work, at: string, shaft: NamedShaft): Stiff<Traced> | string {

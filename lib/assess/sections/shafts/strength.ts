@@ -35,8 +35,8 @@ export function strengthChecks(call: StrengthCall): void {
   const stations = new LoadedStations(work, line, layout, thrust, solution);
   const notch = notchOf(work, line.at, layout.shaft);
   const shared = { work, line, shaft: layout.shaft, stations, material };
-  const overload = typeof notch === 'string' ? notch : overloadOf({ ...shared, notch });
-  const fatigue = typeof notch === 'string' ? notch : fatigueOf({ ...shared, notch, moves });
+  const overload = typeof notch === 'string' ? notch : overloadOf({ notch, ...shared });
+  const fatigue = typeof notch === 'string' ? notch : fatigueOf({ notch, moves, ...shared });
   addStress(work, line, 'peak', overload);
   addStress(work, line, 'life', fatigue);
   diameterFigure(work, line, overload, fatigue);

@@ -113,7 +113,7 @@ function teeth({
   return loads.flatMap((load) => {
     const { end } = load.member;
     const module = end === null ? null : modulOf(end.loads);
-    return end === null || module === null ? [] : [{ ...load, loads: end.loads, module }];
+    return end === null || module === null ? [] : [{ loads: end.loads, module, ...load }];
   });
 }
 
@@ -136,14 +136,14 @@ function deflectionPlaces(layout: Layout): readonly Place[] {
       words: 'teeth of this module',
       source: deflectionLimits.source,
     };
-    return stationsFor(layout, load).map((place) => ({ ...place, limit }));
+    return stationsFor(layout, load).map((place) => ({ limit, ...place }));
   });
 }
 
 function slopePlaces(work: Work, layout: Layout): readonly Place[] {
   const atTeeth = teeth(layout).flatMap((load) => {
     const limit = isPlastic(work, load.loads) ? plasticTeeth : metalTeeth;
-    return stationsFor(layout, load).map((place) => ({ ...place, limit }));
+    return stationsFor(layout, load).map((place) => ({ limit, ...place }));
   });
   return [...atTeeth, ...bearingPlaces(layout)];
 }

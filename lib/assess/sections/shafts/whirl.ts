@@ -87,10 +87,10 @@ function bodyOf(work: Work, { at, members }: Line, { shaft, supports }: Layout):
   const { sheet } = work;
   const ends = { x_1: first, x_2: last };
   return {
-    ...ends,
     m_l: sheet.work('shafts', at, massPerLength, { rho: booked(rho), d: shaft.diameter, d_i: solid }),
     c_A: sheet.work('shafts', at, overhangLeft, { x_A: supports.A, ...ends }),
     c_B: sheet.work('shafts', at, overhangRight, { x_B: supports.B, ...ends }),
+    ...ends,
   };
 }
 

@@ -33,7 +33,7 @@ export function springsOf(work: Work, train: TrainWork): readonly Spring[] {
   const push = (spring: Cold, materials: readonly MaterialKey[]) => {
     const { at, stiffness: k } = spring;
     const warm = k === null || typeof k === 'string' ? k : warmed(work, at, materials, train.surroundings, k);
-    springs.push({ ...spring, warm });
+    springs.push({ warm, ...spring });
   };
   push(
     shaftSpring(work, 'train.motorShaft', 'Motor shaft', motorShaft, train.ratio),
@@ -95,7 +95,7 @@ function shaftSpring(work: Work, at: string, label: string, shaft: ShaftSI, afte
   const l = work.sheet.work('stiffness', at, twistedLength, { x_1, x_2 });
   const d_i = practice(0, 'solid shaft');
   const k = work.sheet.work('stiffness', at, torsionalStiffness, { G, d, d_i, l });
-  return { ...part, stiffness: atOutput(work, at, k, after, 'k_out') };
+  return { stiffness: atOutput(work, at, k, after, 'k_out'), ...part };
 }
 
 function shearOf(work: Work, at: string, material: MaterialKey): Traced | string {

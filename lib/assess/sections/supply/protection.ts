@@ -29,9 +29,10 @@ export function protection(work: Work, load: LoadWork): void {
     missing: missingLead,
   });
   leadHeat(work, long, load.missing);
-  const shared = { section: 'supply', mode: 'current', unit: 'A' } as const;
   addCheck(work, {
-    ...shared,
+    section: 'supply',
+    mode: 'current',
+    unit: 'A',
     key: 'supply.leads',
     label: 'Leads, current for long',
     demandLabel: 'Battery current at the holding torque, moving or at rest',
@@ -44,7 +45,9 @@ export function protection(work: Work, load: LoadWork): void {
     caveat: 'Free air, single wire; bundled or covered leads carry less.',
   });
   addCheck(work, {
-    ...shared,
+    section: 'supply',
+    mode: 'current',
+    unit: 'A',
     key: 'supply.connector',
     label: 'Connector, current',
     demandLabel: 'Battery current at the peak torque',
@@ -56,7 +59,9 @@ export function protection(work: Work, load: LoadWork): void {
     missing: supply.connectorRating === null ? 'The connector’s rating is not entered.' : load.missing,
   });
   addCheck(work, {
-    ...shared,
+    section: 'supply',
+    mode: 'current',
+    unit: 'A',
     key: 'supply.fuse',
     label: 'Fuse, current for long',
     demandLabel: 'Battery current at the holding torque, moving or at rest',
@@ -68,7 +73,9 @@ export function protection(work: Work, load: LoadWork): void {
     missing: supply.fuse === null ? 'No fuse is entered.' : load.missing,
   });
   addCheck(work, {
-    ...shared,
+    section: 'supply',
+    mode: 'current',
+    unit: 'A',
     key: 'supply.fuseLeads',
     label: 'Leads behind the fuse',
     demandLabel: 'Rating of the fuse',
@@ -80,7 +87,9 @@ export function protection(work: Work, load: LoadWork): void {
     missing: supply.fuse === null ? 'No fuse is entered.' : missingLead,
   });
   addCheck(work, {
-    ...shared,
+    section: 'supply',
+    mode: 'current',
+    unit: 'A',
     key: 'supply.disconnect',
     label: 'Disconnect, breaking current',
     demandLabel: 'Current that limits and fuse let the drive draw',

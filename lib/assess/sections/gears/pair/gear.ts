@@ -72,16 +72,16 @@ export function gearGeometry(
   };
   if (tip !== null && tip.value <= d_b.value)
     return {
-      ...common,
       crest: null,
       missing: `The tip of the ${name} lies inside its base circle: no flank is left.`,
+      ...common,
     };
   if (d_f.value <= 0)
-    return { ...common, crest: null, missing: `The ${name} has no body left inside its roots.` };
+    return { crest: null, missing: `The ${name} has no body left inside its roots.`, ...common };
   return {
-    ...common,
     crest: tip === null ? null : crestOf(work, place, at, side, angles, d, d_b, tip),
     missing: null,
+    ...common,
   };
 }
 

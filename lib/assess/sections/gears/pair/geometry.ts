@@ -106,9 +106,9 @@ export function stageGeometry(work: Work, given: StagePlace): StageGeometry {
   const k = aw === null ? null : shorteningOf(work, place, angles, aw);
   const pinion = gearGeometry(work, place, 'pinion', angles, k);
   const wheel = gearGeometry(work, place, 'wheel', angles, k);
-  const base = { ...place, u, flankRatio: u, beta, alphaT, betaB, aw, pinion, wheel };
+  const base = { u, flankRatio: u, beta, alphaT, betaB, aw, pinion, wheel, ...place };
   if (aw === null || alphaW0 === null)
-    return { ...base, excess: null, backlash: null, mesh: null, missing: noCentre };
+    return { excess: null, backlash: null, mesh: null, missing: noCentre, ...base };
   const held = stage.centreDistance;
   const excess =
     held === null ? null : work.sheet.work('gears', at, centreDistanceExcess, { a: held, a_w: aw });
@@ -123,20 +123,20 @@ export function stageGeometry(work: Work, given: StagePlace): StageGeometry {
             a,
           }),
         );
-  const apart = { ...base, excess, backlash: null, mesh: null };
-  if (alphaWt === null || alphaWt.value <= 0) return { ...apart, missing: tooClose };
+  const apart = { excess, mesh: null, ...base };
+  if (alphaWt === null || alphaWt.value <= 0) return { backlash: null, missing: tooClose, ...apart };
   const backlash =
     held === null
       ? null
       : work.sheet.work('gears', at, backlashFromCentreDistance, { a, alpha_wt: alphaWt, alpha_w0: alphaW0 });
   if (excess !== null && excess.value < -bindingLimit * stage.module.value)
-    return { ...apart, backlash, missing: tooClose };
+    return { backlash, missing: tooClose, ...apart };
   const toothless = pinion.missing ?? wheel.missing ?? faceless(stage);
-  if (toothless !== null) return { ...apart, backlash, missing: toothless };
+  if (toothless !== null) return { backlash, missing: toothless, ...apart };
   const mesh = meshOf(work, place, angles, pinion, wheel, a, alphaWt);
-  if (mesh === null) return { ...apart, backlash, missing: noContact };
-  if (mesh.contactRatio.value < 1) return { ...base, excess, backlash, mesh, missing: lostContact };
-  return { ...base, excess, backlash, mesh, missing: null };
+  if (mesh === null) return { backlash, missing: noContact, ...apart };
+  if (mesh.contactRatio.value < 1) return { excess, backlash, mesh, missing: lostContact, ...base };
+  return { excess, backlash, mesh, missing: null, ...base };
 }
 
 /** The stage with the face width that carries: what a double-helical gear loses where its halves meet is taken off. */

@@ -76,7 +76,7 @@ function loadsOf(
     speed: load[side].speed,
     turns: load[side].turns,
     material: stage[side].material,
-    forces: g.missing ?? { ...forces, diameter: g[side].reference, side: 1 },
+    forces: g.missing ?? { diameter: g[side].reference, side: 1, ...forces },
   });
   return {
     at,

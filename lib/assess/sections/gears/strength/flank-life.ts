@@ -51,9 +51,9 @@ const eitherFlank = practice(1, 'a flank is pressed from one side only; both way
 function equivalent(work: Work, at: string, pressures: FlankPressures, N_L: Traced, q: Traced) {
   const p = work.sheet.work('gears', at, lineExponent, { q }, 'p.flank');
   const steps = spectrumOf(work).steps.map((step) => ({
-    ...step,
     sigma: pressures(step),
     Y_M: eitherFlank,
+    ...step,
   }));
   return equivalentOf(work, at, 'flank', steps, N_L, p);
 }

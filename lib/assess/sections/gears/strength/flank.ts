@@ -96,9 +96,9 @@ export function flankCheck(work: Work, c: GearCase, pressure: Traced | string): 
     requiredFrom: required.from,
     missing: known ? null : life,
     caveat: known ? caveatOf(life.from, also.length === 0 ? null : also.join(' ')) : null,
+    scatter: known ? scatterOf(life.value.value, life.range) : null,
     // Off the ladder: a value without a published basis must not name the weakest link.
     ...(material.kind === 'printed' ? {} : { torque: { at: peakTorque, power: 1 / 2 } }),
-    scatter: known ? scatterOf(life.value.value, life.range) : null,
   });
 }
 

@@ -44,7 +44,7 @@ export function rootLifeOf(work: Work, c: GearCase, stress: RootStress, line: Ro
   const at = pathOf(c);
   const spectrum = spectrumOf(work);
   const Y_M = directionOf(work, c, line, spectrum);
-  const steps = spectrum.steps.map((step) => ({ ...step, sigma: stress.of(step), Y_M: Y_M(step) }));
+  const steps = spectrum.steps.map((step) => ({ sigma: stress.of(step), Y_M: Y_M(step), ...step }));
   const { cycles: N_L, exponent: p } = line;
   const { hardest, cycles: N_eq } = equivalentOf(work, at, 'root', steps, N_L, p);
   const swelling = line.strength(N_eq);

@@ -54,10 +54,10 @@ function peakCheck(work: Work, c: GearCase, stress: RootStress | string, strengt
     capacityLabel:
       material.kind === 'metal' ? 'Yield strength at temperature' : 'Static strength at temperature',
     demand: typeof stress === 'string' ? null : stress.peak,
-    ...against(stress, strength),
     required: required.factor,
     requiredFrom: required.from,
     torque: { at: peakTorque, power: 1 },
+    ...against(stress, strength),
   });
 }
 
@@ -76,10 +76,10 @@ function lifeCheck(work: Work, c: GearCase, stress: RootStress | string, life: R
       loads.length === 0 ? 'Root stress at the peak of every move' : 'Root stress of the hardest load',
     capacityLabel: 'Fatigue strength for the life',
     demand: known ? life.stress : typeof stress === 'string' ? null : stress.peak,
-    ...against(stress, known ? life.strength : life, known ? life.caveats : []),
     required: required.factor,
     requiredFrom: required.from,
     torque: { at: peakTorque, power: 1 },
+    ...against(stress, known ? life.strength : life, known ? life.caveats : []),
   });
 }
 
@@ -121,11 +121,11 @@ function holdCheck(work: Work, c: GearCase, stress: RootStress | string, tensile
     demandLabel: 'Root stress while holding',
     capacityLabel: 'Stress borne for 1000 h',
     demand: typeof stress === 'string' ? null : stress.hold,
+    required: required.factor,
+    requiredFrom: required.from,
     ...against(stress, sustainedOf(work, c, tensile), [
       'The creep values are for 1000 h; a shorter hold bears more.',
     ]),
-    required: required.factor,
-    requiredFrom: required.from,
   });
 }
 
