@@ -12,7 +12,7 @@ export const methodLog: readonly {
     version: '2.0.0',
     date: '2026-11-27',
     moved:
-      'Shafts, hubs, bearings, case and screws, backlash and stiffness, and the strike at a stop are assessed; so are internal pairs, planetary sets, toothed belts and worms. Roots and flanks live through the load spectrum by Miner’s sum. The life of plastic roots that bend both ways falls by 10 to 25 %: the factor for mean stress follows from the material (0.53 to 0.62) in place of 0.7. Metal teeth take hardness lines, life factors and load factors after ISO 6336 in place of three fixed factors, in mixed pairs too. The gap between double-helical halves carries nothing. The rig’s holding is worked from its clamps where no pull is entered.',
+      'Shafts, hubs, bearings, case and screws, backlash and stiffness, and the strike at a stop, by a runaway or by a load that falls, are assessed; so are internal pairs, planetary sets, toothed belts and worms. Roots and flanks live through the load spectrum by Miner’s sum. The life of plastic roots that bend both ways falls by 10 to 25 %: the factor for mean stress follows from the material (0.53 to 0.62) in place of 0.7. Metal teeth take hardness lines, life factors and load factors after ISO 6336 in place of three fixed factors, in mixed pairs too. The gap between double-helical halves carries nothing. The rig’s holding is worked from its clamps where no pull is entered.',
   },
   { version: '1.0.0', date: '2026-11-25', moved: 'The first method.' },
 ];

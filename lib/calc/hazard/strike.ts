@@ -29,6 +29,36 @@ export const reachableSpeed = formula({
   of: (g) => Math.min(g.omega_phi, g.omega_free),
 });
 
+/**
+ * Speed (rad/s) at the end of a fall: T_g (N m) is the greatest torque of the arm's weight, phi (rad) the travel between
+ * the stops, J (kg m²) all that moves. The arm is level in the middle of its travel, or falls half a turn.
+ */
+export const fallSpeed = formula({
+  key: 'hazard.fallSpeed',
+  symbol: 'omega_fall',
+  name: 'Speed of a load that falls from stop to stop',
+  unit: 'rad/s',
+  given: { T_g: 'N m', phi: 'rad', J: 'kg m^2' },
+  text: 'sqrt(4 * T_g * sin(min(phi, pi) / 2) / J)',
+  source: 'Energy balance of a pendulum, friction left out',
+  validity:
+    'The drive gives no torque: an upper bound, since friction of the train and a short winding slow the fall.',
+  domain: { phi: [0.1, 6] },
+  of: (g) => Math.sqrt((4 * g.T_g * Math.sin(Math.min(g.phi, Math.PI) / 2)) / g.J),
+});
+
+/** Torque (N m) that pushes on at the stop: T_d (N m) of the drive and T_g (N m) of the arm's weight, both the same way. */
+export const strikePush = formula({
+  key: 'hazard.strikePush',
+  symbol: 'T_push',
+  name: 'Torque that pushes on at the stop',
+  unit: 'N m',
+  given: { T_d: 'N m', T_g: 'N m' },
+  text: 'T_d + T_g',
+  source: 'Statics: the weight at its greatest, with the drive',
+  of: (g) => g.T_d + g.T_g,
+});
+
 /** Speed (rad/s) taken for the strike: the greater of the duty’s and the drive’s. */
 export const strikeSpeed = formula({
   key: 'hazard.strikeSpeed',
@@ -141,6 +171,8 @@ export const strikePeak = formula({
 export const strikeFormulas = [
   speedOverTravel,
   reachableSpeed,
+  fallSpeed,
+  strikePush,
   strikeSpeed,
   stiffnessAtRadius,
   rotorShare,

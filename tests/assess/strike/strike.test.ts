@@ -22,7 +22,9 @@ function worked(change: (d: Design) => void = () => undefined) {
 const w = worked();
 const J = w.get('duty.outputInertia') + w.get('output.rotorInertia');
 const E = (J * w.get('strike.speed') ** 2) / 2;
-const push = w.get('drive.forced');
+const forced = w.get('drive.forced');
+const weight = w.get('output.gravityTorque');
+const push = forced + weight;
 const k_t = w.get('train.stiffness');
 // 40 N/mm at 80 mm.
 const k_s = 40e3 * 0.08 ** 2;
@@ -58,6 +60,44 @@ describe('the speed at the stop', () => {
       d.output.stops = 'one';
     });
     expect(one.get('strike.speed')).toBeCloseTo(one.get('output.freeSpeed'), 9);
+  });
+});
+
+describe('a load that falls', () => {
+  const heavy = (change: (d: Design) => void = () => undefined) =>
+    worked((d) => {
+      Object.assign(d.duty, { tipMass: 30, gravity: true });
+      Object.assign(d.drive, { motorCurrentLimit: 0.2 });
+      Object.assign(d.motor, { speedConstant: 20 });
+      change(d);
+    });
+
+  it('strikes at the speed of its fall, the drive dead, where that is the worse', () => {
+    const falling = heavy();
+    const all = falling.get('duty.outputInertia') + falling.get('output.rotorInertia');
+    // By hand: the arm level in the middle of its 160° comes down by 2 sin 80° of its length.
+    const fall = Math.sqrt(
+      (2 * falling.get('output.gravityTorque') * 2 * Math.sin((80 * Math.PI) / 180)) / all,
+    );
+    expect(fall).toBeGreaterThan(falling.get('output.freeSpeed'));
+    expect(falling.get('strike.speed')).toBeCloseTo(fall, 9);
+    expect(falling.label('strike.speed')).toMatch(/a fall of the load/);
+    expect(falling.get('strike.energy')).toBeCloseTo((all * fall ** 2) / 2, 9);
+  });
+
+  it('falls half a turn where a stop at one end leaves its way open', () => {
+    const one = heavy((d) => {
+      d.output.stops = 'one';
+    });
+    const all = one.get('duty.outputInertia') + one.get('output.rotorInertia');
+    expect(one.get('strike.speed')).toBeCloseTo(Math.sqrt((4 * one.get('output.gravityTorque')) / all), 9);
+  });
+
+  it('does not fall where gravity does not act', () => {
+    const level = heavy((d) => {
+      d.duty.gravity = false;
+    });
+    expect(level.label('strike.speed')).not.toMatch(/fall/);
   });
 });
 
@@ -146,6 +186,7 @@ describe('what the blow is judged by', () => {
     const mild = (stiffness: number, travel: number) =>
       worked((d) => {
         Object.assign(d.drive, { motorCurrentLimit: 3 });
+        d.duty.gravity = false;
         Object.assign(d.output, { stopStiffness: stiffness, bufferTravel: travel });
       });
     const asked = mild(2000, 12);

@@ -13,6 +13,8 @@ interface Run {
   readonly train: number;
   readonly omega: number;
   readonly push: number;
+  /** Torque of the arm’s weight, N m. */
+  readonly weight?: number;
   /** Torque of the stop at an angle past its face, and its greatest stiffness. */
   readonly stop: (angle: number) => number;
   readonly stiff: number;
@@ -21,10 +23,10 @@ interface Run {
 type State = readonly [number, number, number, number];
 
 /** Greatest torque in the train and at the stop over several swings, rebounds and second blows included. */
-function collide({ arm, rotor, train, omega, push, stop, stiff }: Run) {
+function collide({ arm, rotor, train, omega, push, weight = 0, stop, stiff }: Run) {
   const rate = ([a, va, r, vr]: State): State => {
     const between = train * (r - a);
-    return [va, (between - (a > 0 ? stop(a) : 0)) / arm, vr, (push - between) / rotor];
+    return [va, (between + weight - (a > 0 ? stop(a) : 0)) / arm, vr, (push - between) / rotor];
   };
   const moved = (s: State, r: State, h: number): State => [
     s[0] + h * r[0],
@@ -94,6 +96,30 @@ describe('one mass on springs in a row', () => {
   });
 });
 
+describe('a load that falls', () => {
+  it.each([0.4, 1.5, 2.6])(
+    'has the speed of a pendulum in time over a travel of %f rad (independent)',
+    (phi) => {
+      const [T_g, J] = [105, 27];
+      // Angle from level, the arm rising to the middle of its travel and falling past it.
+      let [angle, omega] = [-phi / 2, 0];
+      const dt = 1e-4;
+      while (angle < phi / 2) {
+        omega += ((T_g * Math.cos(angle)) / J) * dt;
+        angle += omega * dt;
+      }
+      expect(strike.fallSpeed.of({ T_g, phi, J }) / omega).toBeCloseTo(1, 3);
+    },
+  );
+});
+
+describe('a load that falls half a turn or more', () => {
+  it('has all that its weight can give, by hand: √(4 · 9 · 1 / 4) = 3', () => {
+    expect(strike.fallSpeed.of({ T_g: 9, phi: Math.PI, J: 4 })).toBeCloseTo(3, 9);
+    expect(strike.fallSpeed.of({ T_g: 9, phi: 6, J: 4 })).toBeCloseTo(3, 9);
+  });
+});
+
 describe('the peak of a strike', () => {
   const rotors = [0.02, 0.1, 0.33, 1, 1.3, 3, 20];
   const stops = [0.01, 0.1, 0.3, 1, 2, 5, 50];
@@ -109,6 +135,24 @@ describe('the peak of a strike', () => {
 
   it('is never reached by two masses, whichever is the heavier, the softer or the harder pushed', () => {
     expect(Math.max(...worked.map((w) => w.ratio))).toBeLessThan(1);
+  });
+
+  it('is not reached either where the arm’s weight presses on with the drive, or alone in a fall', () => {
+    const ratios = [0, 0.2, 1].flatMap((part) =>
+      [0.1, 0.5, 1].flatMap((heavy) =>
+        [0.02, 0.33, 1.3, 20].flatMap((rotor) =>
+          stops.map((k_s) => {
+            const scale = Math.sqrt(((1 + rotor) * k_s) / (1 + k_s));
+            const [push, weight] = [part * scale, heavy * scale];
+            const run = { arm: 1, rotor, train: 1, omega: 1, push, weight, ...spring(k_s) };
+            return (
+              collide(run).inTrain / bounds(rotor, k_s, strike.strikePush.of({ T_d: push, T_g: weight }))
+            );
+          }),
+        ),
+      ),
+    );
+    expect(Math.max(...ratios)).toBeLessThan(1);
   });
 
   it('is no idle bound: without a push, masses come to within a hundredth of it, and half of them to within a third', () => {

@@ -8,7 +8,7 @@ export const strikeBreaks: Rule = {
   label: 'Strike against the weakest link',
   class: 'major',
   reason:
-    'When command or sensor fails, the output runs into its stop at all the speed the drive can give it, and the rotor behind the ratio goes on turning.',
+    'When command or sensor fails, the output runs into its stop at all the speed the drive can give it, or a load falls with the drive dead, and the rotor behind the ratio goes on turning.',
   source: 'Energy balance of a strike; Timoshenko, Strength of Materials (from memory)',
   judge: (judged) => {
     const check = judged.checks.get('strike.peak');
@@ -24,7 +24,7 @@ export const strikeBreaks: Rule = {
           broken === null
             ? `A strike at the stop puts ${printSI(check.demand, 'N m')} on the train: a factor of ${printNumber(check.factor)} on what its weakest link holds, where ${printNumber(check.required)} is asked for.${usual}`
             : `A strike at the stop puts ${printSI(check.demand, 'N m')} on the train, as at the output; the ${broken.words} gives way at ${printSI(broken.holds, 'N m')}.${usual}`,
-        advice: `${buffer(judged)} Or lower the current limit and the speed near the stops.`,
+        advice: `${buffer(judged)} Or lower the current limit and the speed near the stops${judged.document.duty.gravity ? ', and fit a brake that holds the load when the drive is dead' : ''}.`,
       },
     ];
   },
@@ -50,5 +50,5 @@ function firstBroken({ checks }: Judged, blow: number) {
 function buffer(judged: Judged): string {
   const travel = figureOf(judged, 'strike.springTravel');
   if (travel !== null) return `Give the stop a spring with ${printSI(travel, 'mm')} of travel.`;
-  return 'No spring at the stop is enough by itself: the drive pushes too hard.';
+  return 'No spring at the stop is enough by itself: what pushes on is too strong.';
 }

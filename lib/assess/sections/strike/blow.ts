@@ -13,6 +13,7 @@ import {
   stiffnessAtRadius,
   strikeOnTrain,
   strikePeak,
+  strikePush,
   strikeThroughArm,
   strikeTorque,
   trainEnergyShare,
@@ -23,11 +24,11 @@ import { practice } from '../../sheet';
 import type { DriveWork, TrainWork, Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
 import { missingVoltage } from '../supply/source';
-import { type StopSpeed, stopSpeeds } from './speed';
+import { fallOf, type StopSpeed, stopSpeeds, weightOf } from './speed';
 
 /** What moves and what pushes, whatever the stop. */
 export interface Swing {
-  /** Where it is worked: `strike`, or `strike.duty` for the duty’s own speed. */
+  /** Where it is worked: `strike`, `strike.fall`, or `strike.duty` for the duty’s own speed. */
   readonly at: string;
   readonly speed: Traced;
   readonly words: string;
@@ -36,9 +37,11 @@ export interface Swing {
   readonly rotorShare: Traced;
 }
 
-/** At the worst speed that the drive can reach, and at the duty’s own. */
+/** At the worst speed that the drive can reach, in a fall without it, and at the duty’s own. */
 export interface Swings {
-  readonly worst: Swing;
+  readonly runaway: Swing;
+  /** Null where nothing falls. */
+  readonly fall: Swing | null;
   readonly duty: Swing;
 }
 
@@ -48,21 +51,28 @@ export function swingsOf(work: Work, train: TrainWork, drive: DriveWork): Swings
   if (J_m === null)
     return 'The rotor’s inertia is not entered: behind the ratio it is what the train must stop.';
   const { sheet } = work;
-  const push = drive.forced;
+  const T_g = weightOf(work);
+  const push =
+    T_g === null ? drive.forced : sheet.work('strike', 'strike', strikePush, { T_d: drive.forced, T_g });
   const moving = { J_L: train.outputInertia, N: train.ratio, J_m };
   const J = sheet.work('strike', 'strike', totalInertia, moving);
   if (!(J.value > 0)) return 'Nothing moves: neither load nor rotor has any inertia.';
   const s_R = sheet.work('strike', 'strike', rotorShare, moving);
   const { used, worst } = stopSpeeds(work, J, push);
-  const swing = (at: string, { value, words }: StopSpeed): Swing => ({
+  const swing = (at: string, { value, words }: StopSpeed, T_d: Traced): Swing => ({
     at,
     speed: value,
     words,
     energy: sheet.work('strike', at, kineticEnergy, { J, omega: value }),
-    push,
+    push: T_d,
     rotorShare: s_R,
   });
-  return { worst: swing('strike', worst), duty: swing('strike.duty', used) };
+  const fall = fallOf(work, train, J);
+  return {
+    runaway: swing('strike', worst, push),
+    fall: fall === null || T_g === null ? null : swing('strike.fall', fall, T_g),
+    duty: swing('strike.duty', used, push),
+  };
 }
 
 const blocked = 'Nothing that is known of the train gives: describe its shafts and meshes.';
@@ -117,4 +127,32 @@ export function blowOf(
     T_hard: rigid,
   });
   return { torque, solid: false };
+}
+
+/** One swing with what it does; sentences say what is missing. */
+export interface Strike {
+  readonly swing: Swing | string;
+  readonly rigid: Traced | string;
+  readonly blow: Blow | string;
+}
+
+export function strikeOf(work: Work, swing: Swing | string, stiffness: StiffnessWork): Strike {
+  const rigid = rigidTorque(work, swing, stiffness);
+  return { swing, rigid, blow: blowOf(work, swing, rigid, stiffness) };
+}
+
+/** The runaway or the fall, whichever strikes harder. */
+export function worstOf(work: Work, swings: Swings | string, stiffness: StiffnessWork): Strike {
+  if (typeof swings === 'string') return strikeOf(work, swings, stiffness);
+  const runaway = strikeOf(work, swings.runaway, stiffness);
+  if (swings.fall === null) return runaway;
+  const fall = strikeOf(work, swings.fall, stiffness);
+  return hardness(fall) > hardness(runaway) ? fall : runaway;
+}
+
+/** On the stop entered, or on one that does not give, or by its energy. */
+function hardness({ swing, rigid, blow }: Strike): number {
+  const torque = typeof blow === 'string' ? rigid : blow.torque;
+  if (typeof torque !== 'string') return torque.value;
+  return typeof swing === 'string' ? 0 : swing.energy.value;
 }

@@ -37,7 +37,7 @@ export function buffers(work: Work, swing: Swing | string, limit: Traced | null)
   const tooStrong =
     at === null
       ? ''
-      : `The drive alone pushes with ${printSI(at.swing.push.value, 'N m')}; only ${printSI(at.limit.value, 'N m')} are allowed: no buffer keeps the blow within that.`;
+      : `${pushing(work, at.swing)} ${printSI(at.swing.push.value, 'N m')}; only ${printSI(at.limit.value, 'N m')} are allowed: no buffer keeps the blow within that.`;
   figure(
     work,
     'springTravel',
@@ -54,6 +54,11 @@ export function buffers(work: Work, swing: Swing | string, limit: Traced | null)
     'mm',
     usable(constant, missing ?? tooStrong, 's_b.constant', stroke),
   );
+}
+
+function pushing(work: Work, { at }: Swing): string {
+  if (at === 'strike.fall') return 'The weight alone pushes with';
+  return work.document.duty.gravity ? 'Drive and weight alone push with' : 'The drive alone pushes with';
 }
 
 function usable(

@@ -1,7 +1,8 @@
 // How fast the output meets its stop: the duty's own speed, or what the drive can reach on its way there.
-import { reachableSpeed, speedOverTravel, strikeSpeed } from '@/lib/calc/hazard/strike';
+import { fallSpeed, reachableSpeed, speedOverTravel, strikeSpeed } from '@/lib/calc/hazard/strike';
 import type { Traced } from '@/lib/quantity/traced';
-import { finite, type Work } from '../../work';
+import { practice } from '../../sheet';
+import { finite, type TrainWork, type Work } from '../../work';
 
 export interface StopSpeed {
   readonly value: Traced;
@@ -35,6 +36,25 @@ export function stopSpeeds(work: Work, J: Traced, T_d: Traced): StopSpeeds {
   if (reach === null) return { used, worst: used };
   const value = sheet.work('strike', 'strike', strikeSpeed, { omega_duty: own, omega_max: reach.value });
   return { used, worst: { value, words: value.value > own.value ? reach.words : used.words } };
+}
+
+const halfTurn = practice(Math.PI, 'half a turn: nothing says how far it falls');
+
+/** The weight of the arm, N m; null where gravity does not act. */
+export function weightOf(work: Work): Traced | null {
+  const weight = workedFigure(work, 'output.gravityTorque');
+  return weight === null || weight.value === 0 ? null : weight;
+}
+
+/** The load falls with the supply cut; null where nothing can fall, or a worm holds it at the least friction there can be. */
+export function fallOf(work: Work, { stages }: TrainWork, J: Traced): StopSpeed | null {
+  const T_g = weightOf(work);
+  if (T_g === null || stages.some(({ at }) => (workedFigure(work, `${at}.lockingLeast`)?.value ?? 0) > 0))
+    return null;
+  const { stops, stopTravel } = work.design.output;
+  const phi = (stops === 'both' ? stopTravel : null) ?? halfTurn;
+  const value = work.sheet.work('strike', 'strike', fallSpeed, { T_g, phi, J });
+  return { value, words: 'a fall of the load, the drive dead' };
 }
 
 /** From one stop to the other the drive gains speed until it has no torque left. */

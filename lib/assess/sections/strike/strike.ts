@@ -4,7 +4,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import type { Check } from '../../assessment';
 import { addCheck, type DriveWork, type TrainWork, type Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
-import { blowOf, rigidTorque, swingsOf } from './blow';
+import { strikeOf, swingsOf, worstOf } from './blow';
 import { buffers, noWeakest } from './buffers';
 import { figure } from './figure';
 
@@ -21,7 +21,7 @@ export function strikeSection(
     stops === 'none'
       ? 'There are no stops: what ends the travel in their place is not known.'
       : swingsOf(work, train, drive);
-  const swing = typeof swings === 'string' ? swings : swings.worst;
+  const { swing, rigid, blow } = worstOf(work, swings, stiffness);
   const usual = typeof swings === 'string' ? swings : swings.duty;
   const governing = governingOf(work.checks);
   figure(
@@ -48,13 +48,11 @@ export function strikeSection(
     '%',
     typeof swing === 'string' ? swing : swing.rotorShare,
   );
-  const rigid = rigidTorque(work, swing, stiffness);
   figure(work, 'rigidTorque', 'Peak torque in the train on a stop that does not give', 'T_s', 'N m', rigid);
-  const blow = blowOf(work, swing, rigid, stiffness);
   const known = typeof blow !== 'string';
   const torque = known ? blow.torque : blow;
   figure(work, 'torque', 'Peak torque in the train in a strike, at the output', 'T_s', 'N m', torque, true);
-  const mild = blowOf(work, usual, rigidTorque(work, usual, stiffness), stiffness);
+  const { blow: mild } = strikeOf(work, usual, stiffness);
   figure(
     work,
     'dutyTorque',
