@@ -1,13 +1,26 @@
 // What a coupon test may be of, as a form offers and reads it.
-import { type MaterialKey, materialKeys, materialLabels } from '@/lib/catalog/materials/labels';
-import { type CouponProperty, couponProperties } from '@/lib/design/parts/coupons';
 
-// Object.keys forgets the literal keys.
-const propertyKeys = Object.keys(couponProperties) as CouponProperty[];
+import type { z } from 'zod';
+import { coupons } from '@/lib/design/parts/coupons';
+import { fieldOf } from '@/lib/quantity/field';
+
+const { material, property } = coupons.element.shape;
 
 export const couponChoices = {
-  materials: materialLabels,
-  properties: couponProperties,
-  material: (text: string): MaterialKey | undefined => materialKeys.find((key) => key === text),
-  property: (text: string): CouponProperty | undefined => propertyKeys.find((key) => key === text),
+  materials: optionsOf(material),
+  properties: optionsOf(property),
+  material: (text: string) => taken(material, text),
+  property: (text: string) => taken(property, text),
 } as const;
+
+/** Key → as shown, of a choice of the document. */
+function optionsOf(schema: z.ZodType): Readonly<Record<string, string>> {
+  const field = fieldOf(schema);
+  if (field?.kind !== 'choice') throw new Error('A coupon is of one of a list.');
+  return field.options;
+}
+
+function taken<S extends z.ZodType>(schema: S, text: string): z.output<S> | undefined {
+  const read = schema.safeParse(text);
+  return read.success ? read.data : undefined;
+}

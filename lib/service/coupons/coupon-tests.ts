@@ -1,7 +1,7 @@
 // The coupon tests of a club: seeing them, entering one, withdrawing one.
 import { may } from '@/lib/access/policy';
-import { material } from '@/lib/catalog/materials/materials';
-import { couponProperties } from '@/lib/design/parts/coupons';
+import { MaterialBook } from '@/lib/assess/book';
+import { printNumber } from '@/lib/quantity/print';
 import { reader } from '@/lib/store/database';
 import {
   addCouponTest,
@@ -16,6 +16,10 @@ import type { Contract } from '../contract';
 import * as inputs from '../inputs/coupons';
 import { done, refused } from '../result';
 import { clubCase } from '../use-case';
+import { couponChoices } from './choices';
+
+/** Without a test of anyone’s: what the catalogue holds. */
+const catalogue = new MaterialBook([]);
 
 export const couponTests: Contract['couponTests'] = clubCase(
   'coupons.read',
@@ -27,19 +31,20 @@ export const couponTests: Contract['couponTests'] = clubCase(
       club: { code, name: clubName },
       mayEnter: may(role, 'coupons.enter'),
       tests: tests.toReversed().map((t) => {
-        const listed = material(t.material).properties.get(t.property);
+        const listed = catalogue.property(t.material, t.property);
         return {
           testId: t.testId,
-          material: material(t.material).name,
-          property: couponProperties[t.property],
+          material: couponChoices.materials[t.material] ?? t.material,
+          property: couponChoices.properties[t.property] ?? t.property,
           mean: t.mean,
           deviation: t.deviation,
+          printed: `${printNumber(t.mean)} ± ${printNumber(t.deviation)} MPa`,
           count: t.count,
           process: t.process,
           by: t.by,
           at: t.at.toISOString(),
           counts: standing.has(t.id),
-          catalogue: listed === undefined ? null : listed.si / 1e6,
+          catalogue: listed === undefined ? null : `${printNumber(listed.si / 1e6)} MPa`,
           withdrawn: t.withdrawn === null ? null : { ...t.withdrawn, at: t.withdrawn.at.toISOString() },
         };
       }),

@@ -5,7 +5,6 @@ import { addresses } from '@/app/_parts/addresses';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
 import { TextForm } from '@/app/_parts/text-form';
-import { printNumber } from '@/lib/quantity/print';
 import { couponChoices } from '@/lib/service/coupons/choices';
 import { couponTests } from '@/lib/service/coupons/coupon-tests';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
@@ -83,9 +82,9 @@ function Tests({ view }: { readonly view: CouponTestsView }) {
         cells: [
           t.material,
           t.property,
-          `${printNumber(t.mean)} ± ${printNumber(t.deviation)} MPa`,
+          t.printed,
           String(t.count),
-          t.catalogue === null ? 'none' : `${printNumber(t.catalogue)} MPa`,
+          t.catalogue ?? 'none',
           <span key="process">
             {t.process}{' '}
             <span className="hush">

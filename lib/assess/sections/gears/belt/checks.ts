@@ -10,7 +10,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import { type Required, requiredBelt, requiredOne } from '../../../required';
 import { practice } from '../../../sheet';
 import { addCheck } from '../../../work';
-import type { StageCall } from '../kinds';
+import type { StageCall } from '../stage-work';
 import type { BeltLoads } from './forces';
 import { type BeltGeometry, type BeltSI, pulleys } from './geometry';
 import { fewTeeth, pulleyCheck } from './pulley';

@@ -16,9 +16,9 @@ import { beltEfficiency, beltSource, leastSlack } from '@/lib/catalog/belts';
 import type { Traced } from '@/lib/quantity/traced';
 import { cited, practice } from '../../../sheet';
 import type { MemberForces } from '../../../work';
-import type { StageCall } from '../kinds';
 import { bearings } from '../service/friction';
 import type { Shaft } from '../service/loads';
+import type { StageCall } from '../stage-work';
 import type { BeltGeometry, BeltSI, Pulley } from './geometry';
 
 export interface Strands {

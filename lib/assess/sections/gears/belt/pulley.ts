@@ -5,9 +5,9 @@ import type { Traced } from '@/lib/quantity/traced';
 import { requiredRootStatic } from '../../../required';
 import { cited } from '../../../sheet';
 import { addCheck } from '../../../work';
-import type { StageCall } from '../kinds';
 import { catalogued, caveatOf, gearMaterial, lacking, scatterOf } from '../service/materials';
 import { retentionAt } from '../service/temperature';
+import type { StageCall } from '../stage-work';
 import type { BeltLoads } from './forces';
 import type { BeltGeometry, BeltSI, Pulley } from './geometry';
 

@@ -15,10 +15,10 @@ import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../../sheet';
 import type { StageLoads, Work } from '../../../work';
 import type { DutyWork } from '../../duty';
-import type { StageCall } from '../kinds';
 import type { GearGeometry } from '../pair/gear';
 import { assumedEfficiency } from '../service/friction';
 import { type GearLoad, gearLoad, type Shaft, type StageLoad } from '../service/loads';
+import type { StageCall } from '../stage-work';
 import type { Meshes } from './meshes';
 import { type Central, type Member, type PlanetarySI, roles, type SetEfficiency, type SetRatio } from './set';
 

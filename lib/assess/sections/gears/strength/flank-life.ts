@@ -20,8 +20,8 @@ import { lifeMissing } from '../../duty';
 import { catalogued, lacking } from '../service/materials';
 import { type LoadStep, spectrumOf } from '../service/spectrum';
 import { equivalentOf, type Weighed } from './equivalent';
+import { type GearCase, pathOf } from './gear-case';
 import type { Strength } from './root-strength';
-import { type GearCase, pathOf } from './root-stress';
 
 /** Pressure on the flank in a load of the spectrum. */
 export type FlankPressures = (step: LoadStep) => Traced;

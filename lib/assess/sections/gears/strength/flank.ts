@@ -17,8 +17,8 @@ import type { StageGeometry } from '../pair/geometry';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from '../service/materials';
 import { type FlankPressures, flankLifeOf } from './flank-life';
+import { type GearCase, nameOf, pathOf } from './gear-case';
 import { metalLoadCaveat, metalLoadOf } from './load-factors';
-import { type GearCase, nameOf, pathOf } from './root-stress';
 
 /** Flank pressure of a stage at the pitch point with the shock factor alone, the same on both gears; or why it is not known. */
 export function flankPressureOf(

@@ -15,7 +15,7 @@ import type { Side } from '../pair/stage';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking } from '../service/materials';
 import type { Retention } from '../service/temperature';
-import type { GearCase } from './root-stress';
+import type { GearCase } from './gear-case';
 
 const margins = {
   harmless: practice(

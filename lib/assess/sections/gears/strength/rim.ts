@@ -4,7 +4,7 @@ import { gearRimFactor, ringRimFactor } from '@/lib/calc/gears/internal/root-for
 import { bodyThickness } from '@/lib/calc/gears/strength/rim';
 import type { Traced } from '@/lib/quantity/traced';
 import { addFigure, type Work } from '../../../work';
-import { type GearCase, nameOf, pathOf } from './root-stress';
+import { type GearCase, nameOf, pathOf } from './gear-case';
 
 export interface Rim {
   /** Null for a body taken as full. */

@@ -8,8 +8,9 @@ import { cited, practice } from '../../../sheet';
 import { finite, type Work } from '../../../work';
 import { type LoadStep, type Spectrum, spectrumOf } from '../service/spectrum';
 import { equivalentOf, type Weighed } from './equivalent';
+import { type GearCase, pathOf } from './gear-case';
 import type { Strength } from './root-strength';
-import { type GearCase, pathOf, type RootStress } from './root-stress';
+import type { RootStress } from './root-stress';
 
 /** The fatigue line of one root, for a stress that swells from zero. */
 export interface RootLine {

@@ -27,9 +27,10 @@ import type { Work } from '../../../work';
 import { lifeMissing } from '../../duty';
 import { catalogued, lacking } from '../service/materials';
 import type { Weighed } from './equivalent';
+import { type GearCase, pathOf } from './gear-case';
 import type { RootLine } from './root-life';
 import { type Filling, noExponent, type Strength } from './root-strength';
-import { type GearCase, pathOf, type RootStress } from './root-stress';
+import type { RootStress } from './root-stress';
 
 /** The line of a gear's root by its material, or why there is none. `tensile` is its static strength. */
 export function rootLineOf(

@@ -6,7 +6,7 @@ import type { CatalogValue } from '@/lib/catalog/value';
 import type { Traced } from '@/lib/quantity/traced';
 import type { Work } from '../../../work';
 import { catalogued, lacking } from '../service/materials';
-import { type GearCase, pathOf } from './root-stress';
+import { type GearCase, pathOf } from './gear-case';
 
 export interface Range {
   readonly value: number;

@@ -2,11 +2,12 @@
 import { requiredRootFatigue, requiredRootStatic, requiredSustained } from '../../../required';
 import { addCheck, addFigure, type Work } from '../../../work';
 import { caveatOf, scatterOf } from '../service/materials';
+import { type GearCase, nameOf, pathOf } from './gear-case';
 import { rimOf } from './rim';
 import { type RootLife, rootLifeOf } from './root-life';
 import { rootLineOf } from './root-lines';
 import { type Filling, fillingOf, type Strength, strengthOf, sustainedOf } from './root-strength';
-import { type GearCase, nameOf, pathOf, type RootStress, rootStressOf } from './root-stress';
+import { type RootStress, rootStressOf } from './root-stress';
 
 export function rootChecks(work: Work, c: GearCase): void {
   checksOfRoot(work, c, rootStressOf(work, c, rimOf(work, c)));

@@ -15,7 +15,7 @@ import { lifeMissing } from '../../duty';
 import type { Friction } from '../service/friction';
 import { catalogued, caveatOf } from '../service/materials';
 import { spectrumOf } from '../service/spectrum';
-import type { GearCase } from './root-stress';
+import type { GearCase } from './gear-case';
 
 const wearShare = cited(toothLimits.wear, 'wear allowed over the module');
 

@@ -2,9 +2,9 @@
 import type { Traced } from '@/lib/quantity/traced';
 import type { MemberForces } from '../../../work';
 import { add } from '../figures';
-import type { StageCall } from '../kinds';
 import type { Side } from '../pair/stage';
 import type { Shaft } from '../service/loads';
+import type { StageCall } from '../stage-work';
 import type { Locking, WormFriction } from './friction';
 import type { WormGeometry, WormSI } from './geometry';
 

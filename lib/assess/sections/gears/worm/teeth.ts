@@ -22,9 +22,10 @@ import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from '../
 import { retentionAt, toothTemperature } from '../service/temperature';
 import { pressureWithRoot } from '../strength/flank';
 import { flankLifeOf } from '../strength/flank-life';
+import type { GearCase } from '../strength/gear-case';
 import { temperatureCheck } from '../strength/plastics';
 import { checksOfRoot } from '../strength/root';
-import { type GearCase, type RootStress, stressInProportion } from '../strength/root-stress';
+import { type RootStress, stressInProportion } from '../strength/root-stress';
 import type { WormFriction } from './friction';
 import type { WormGeometry } from './geometry';
 

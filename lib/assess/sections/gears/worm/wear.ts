@@ -8,8 +8,8 @@ import { requiredWear } from '../../../required';
 import { cited } from '../../../sheet';
 import { addCheck, type MemberForces } from '../../../work';
 import { lifeMissing } from '../../duty';
-import type { StageCall } from '../kinds';
 import { catalogued, caveatOf, type GearMaterial } from '../service/materials';
+import type { StageCall } from '../stage-work';
 import type { WormGeometry, WormSI } from './geometry';
 
 const wearShare = cited(toothLimits.wear, 'wear allowed over the module');
