@@ -36,15 +36,15 @@ export function assess(document: Design, options: { readonly sheet?: boolean } =
   bearingsSection(work, duty, train, reactions);
   const stiffness = stiffnessSection(work, train);
   const drive = powerSections(work, train);
-  caseSection(work, train);
+  caseSection(work, train, reactions);
   // The strike is judged against all that stands before it.
   strikeSection(work, train, drive, stiffness);
   const weakest = weakestOf(work.checks);
   const judged: Judged = {
     document,
     design,
-    figures: new Map(work.figures.map((f) => [f.key, f])),
-    checks: new Map(work.checks.map((c) => [c.key, c])),
+    figures: byKey(work.figures),
+    checks: byKey(work.checks),
     curves: work.curves,
     train,
     drive,
@@ -63,6 +63,12 @@ export function assess(document: Design, options: { readonly sheet?: boolean } =
 
 // Object.keys forgets the literal keys.
 const order = Object.keys(sectionLabels) as SectionKey[];
+
+function byKey<T extends { readonly key: string }>(items: readonly T[]): ReadonlyMap<string, T> {
+  const found = new Map<string, T>();
+  for (const item of items) found.set(item.key, item);
+  return found;
+}
 
 /** By section in the order of the power flow; within a section as it was worked. */
 function inOrder<T extends { readonly section: SectionKey }>(items: readonly T[]): T[] {

@@ -25,7 +25,7 @@ export class MaterialBook {
 
   /** One value of a material, or `undefined` where neither test nor catalogue has one: what needs it is not assessed. */
   property(key: MaterialKey, name: PropertyKey): BookValue | undefined {
-    const tested = this.#tested.get(`${key}.${name}`);
+    const tested = this.#tested.size === 0 ? undefined : this.#tested.get(`${key}.${name}`);
     if (tested !== undefined) return tested;
     const value = property(key, name);
     return value === undefined ? undefined : fromCatalog(value);

@@ -27,18 +27,17 @@ export class Sheet {
     note: string | null = null,
   ): Traced {
     const plain: Record<string, number> = {};
-    for (const symbol in inputs) plain[symbol] = inputs[symbol].value;
+    const listed: { symbol: string; value: number; from: string }[] = [];
+    for (const symbol in inputs) {
+      const { value, from } = inputs[symbol];
+      plain[symbol] = value;
+      if (this.recording) listed.push({ symbol, value, from });
+    }
     // `plain` has exactly the symbols of `inputs`, which the type ties to those of the formula.
     const value = formula.of(plain as { [K in keyof G]: number });
     const key = `${at}.${as}`;
-    if (this.recording && Number.isFinite(value)) {
-      const listed = Object.entries<Traced>(inputs).map(([symbol, { value: v, from }]) => ({
-        symbol,
-        value: v,
-        from,
-      }));
+    if (this.recording && Number.isFinite(value))
       this.steps.push({ key, section, at, formula: formula.key, inputs: listed, value, note });
-    }
     return { value, from: `step:${key}` };
   }
 }

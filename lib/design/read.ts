@@ -13,13 +13,24 @@ export function readSI(document: Design): DesignSI {
   return visit(design, document, '') as DesignSI;
 }
 
+type Parts = readonly (readonly [key: string, schema: z.core.$ZodType])[];
+
+const known = new WeakMap<z.ZodObject, Parts>();
+
+/** Reading a schema's shape is slow: each is read once. */
+function partsOf(object: z.ZodObject): Parts {
+  const met = known.get(object) ?? Object.entries(object.shape);
+  known.set(object, met);
+  return met;
+}
+
 function visit(schema: z.core.$ZodType, value: unknown, path: string): unknown {
   if (typeof value === 'object' && value !== null && !Array.isArray(value)) {
     const object = schema instanceof z.ZodObject ? schema : variantOf(schema, Reflect.get(value, 'kind'));
     if (object === undefined) return value;
     const read: Record<string, unknown> = {};
-    for (const key in object.shape)
-      read[key] = visit(object.shape[key], Reflect.get(value, key), path === '' ? key : `${path}.${key}`);
+    for (const [key, part] of partsOf(object))
+      read[key] = visit(part, Reflect.get(value, key), path === '' ? key : `${path}.${key}`);
     return read;
   }
   if (schema instanceof z.ZodArray && Array.isArray(value)) {

@@ -4,6 +4,7 @@ import { property } from '@/lib/catalog/materials/materials';
 import type { Gear } from '@/lib/design/parts/gears';
 import { isPair, type PairStage, type Stage } from '@/lib/design/parts/stage';
 import { stagePath } from '../sections/gears/pair/stage';
+import { once } from './once';
 import type { Judged, RawFinding } from './rule';
 
 export interface StageAt {
@@ -47,14 +48,13 @@ export interface MeshAt {
 }
 
 /** The findings of a rule that looks at one stage after the other. */
-export function eachStage({ document }: Judged, look: (s: StageAt) => RawFinding | null): RawFinding[] {
-  const found: RawFinding[] = [];
-  document.train.stages.forEach((stage, i) => {
-    const finding = look({ stage, at: stagePath(stage.id), place: `Stage ${i + 1}` });
-    if (finding !== null) found.push(finding);
-  });
-  return found;
+export function eachStage(judged: Judged, look: (s: StageAt) => RawFinding | null): RawFinding[] {
+  return foundIn(stagesAt(judged), look);
 }
+
+const stagesAt = once(({ document }): readonly StageAt[] =>
+  document.train.stages.map((stage, i) => ({ stage, at: stagePath(stage.id), place: `Stage ${i + 1}` })),
+);
 
 /** The findings of a rule that looks at one pair of pinion and wheel after the other. */
 export function eachPair(judged: Judged, look: (s: PairAt) => RawFinding | null): RawFinding[] {
@@ -63,25 +63,33 @@ export function eachPair(judged: Judged, look: (s: PairAt) => RawFinding | null)
 
 /** The findings of a rule that looks at one gear after the other, worm wheels and the members of sets among them. */
 export function eachGear(judged: Judged, look: (g: GearAt) => RawFinding | null): RawFinding[] {
+  return foundIn(gearsAt(judged), look);
+}
+
+function foundIn<T>(items: readonly T[], look: (item: T) => RawFinding | null): RawFinding[] {
   const found: RawFinding[] = [];
-  judged.document.train.stages.forEach((stage, i) => {
-    const at = stagePath(stage.id);
-    const place = `Stage ${i + 1}`;
-    for (const { path, gear, words, mate, module } of membersOf(stage)) {
-      const finding = look({
-        at,
-        place,
-        gear,
-        gearAt: `${at}.${path}`,
-        name: `${place} ${words}`,
-        mate,
-        module,
-      });
-      if (finding !== null) found.push(finding);
-    }
-  });
+  for (const item of items) {
+    const finding = look(item);
+    if (finding !== null) found.push(finding);
+  }
   return found;
 }
+
+const gearsAt = once(({ document }): readonly GearAt[] =>
+  document.train.stages.flatMap((stage, i) => {
+    const at = stagePath(stage.id);
+    const place = `Stage ${i + 1}`;
+    return membersOf(stage).map(({ path, gear, words, mate, module }) => ({
+      at,
+      place,
+      gear,
+      gearAt: `${at}.${path}`,
+      name: `${place} ${words}`,
+      mate,
+      module,
+    }));
+  }),
+);
 
 interface Member extends Pick<GearAt, 'gear' | 'mate' | 'module'> {
   readonly path: string;
@@ -120,15 +128,12 @@ function membersOf(stage: Stage): readonly Member[] {
 
 /** The findings of a rule that looks at one mesh of two gears after the other. */
 export function eachMesh(judged: Judged, look: (m: MeshAt) => RawFinding | null): RawFinding[] {
-  const found: RawFinding[] = [];
-  judged.document.train.stages.forEach((stage, i) => {
-    for (const mesh of meshesOf(stage, stagePath(stage.id), `Stage ${i + 1}`)) {
-      const finding = look(mesh);
-      if (finding !== null) found.push(finding);
-    }
-  });
-  return found;
+  return foundIn(meshesAt(judged), look);
 }
+
+const meshesAt = once(({ document }): readonly MeshAt[] =>
+  document.train.stages.flatMap((stage, i) => meshesOf(stage, stagePath(stage.id), `Stage ${i + 1}`)),
+);
 
 function meshesOf(stage: Stage, stageAt: string, place: string): readonly MeshAt[] {
   if (isPair(stage)) {

@@ -2,6 +2,7 @@
 import type { Bearing } from '@/lib/design/parts/bearing';
 import type { Shaft } from '@/lib/design/parts/shaft';
 import { stagePath } from '../../sections/gears/pair/stage';
+import { once } from '../once';
 import type { Judged } from '../rule';
 
 export interface ShaftAt {
@@ -13,7 +14,7 @@ export interface ShaftAt {
 }
 
 /** The shafts that are described, in the order of the power flow. */
-export function describedShafts({ document }: Judged): ShaftAt[] {
+export const describedShafts = once(({ document }: Judged): readonly ShaftAt[] => {
   const { motorShaft, stages } = document.train;
   const all = [
     { shaft: motorShaft, at: 'train.motorShaft', place: 'Motor shaft' },
@@ -38,4 +39,4 @@ export function describedShafts({ document }: Judged): ShaftAt[] {
           },
         ],
   );
-}
+});

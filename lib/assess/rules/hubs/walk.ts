@@ -4,6 +4,7 @@ import { property } from '@/lib/catalog/materials/materials';
 import type { Hub } from '@/lib/design/parts/hub';
 import type { Shaft } from '@/lib/design/parts/shaft';
 import { stagePath } from '../../sections/gears/pair/stage';
+import { once } from '../once';
 import type { Judged, RawFinding } from '../rule';
 
 export interface HubAt {
@@ -23,7 +24,7 @@ export function eachHub(judged: Judged, look: (h: HubAt) => RawFinding | null): 
   return hubsOf(judged).flatMap((h) => look(h) ?? []);
 }
 
-function hubsOf({ document, train }: Judged): HubAt[] {
+const hubsOf = once(({ document, train }: Judged): readonly HubAt[] => {
   const { stages, motorShaft } = document.train;
   const found: HubAt[] = [];
   stages.forEach((stage, i) => {
@@ -49,7 +50,7 @@ function hubsOf({ document, train }: Judged): HubAt[] {
   const { armHub, armMaterial } = document.output;
   const arm = { hub: armHub, at: 'output.armHub', place: 'Hub of the arm', material: armMaterial };
   return [...found, { shaft: last.shaft, torque: document.duty.peakTorque, ...arm }];
-}
+});
 
 /** Whether a material is known and no metal. */
 export function isPlastic(material: MaterialKey | null): boolean {

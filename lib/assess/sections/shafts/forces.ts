@@ -82,8 +82,9 @@ function ofArm<V>(engine: Engine<V>, key: string, { force }: Arm, mesh: Both<V> 
       : engine.work(resultantForce, { F_y: mesh.y.force, F_z: mesh.z.force }, 'F_rad', 'driven');
   if (mesh === null || F_rad === null || engine.size(F_rad) === 0)
     return { y: { force: engine.read(across), couple: null }, z: { force: F_arm, couple: null } };
-  const shared = { s_f: engine.read(traced(s_f)), F_arm, F_rad };
-  const part = (F_plane: V, symbol: string) => engine.work(forceInLine, { ...shared, F_plane }, symbol, key);
+  const side = engine.read(traced(s_f));
+  const part = (F_plane: V, symbol: string) =>
+    engine.work(forceInLine, { s_f: side, F_arm, F_rad, F_plane }, symbol, key);
   return {
     y: { force: part(mesh.y.force, 'F_y'), couple: null },
     z: { force: part(mesh.z.force, 'F_z'), couple: null },

@@ -135,10 +135,10 @@ function criticalOf(
     });
   }
   const { m_l, c_A, c_B } = body;
-  const own = { m_l, l, ...stiff };
-  const D_span = sheet.work('shafts', at, dunkerleySpan, own);
-  const D_left = sheet.work('shafts', at, dunkerleyEnd, { ...own, c: c_A }, 'D_end.left');
-  const D_right = sheet.work('shafts', at, dunkerleyEnd, { ...own, c: c_B }, 'D_end.right');
+  const { E, I } = stiff;
+  const D_span = sheet.work('shafts', at, dunkerleySpan, { m_l, l, E, I });
+  const D_left = sheet.work('shafts', at, dunkerleyEnd, { m_l, l, E, I, c: c_A }, 'D_end.left');
+  const D_right = sheet.work('shafts', at, dunkerleyEnd, { m_l, l, E, I, c: c_B }, 'D_end.right');
   const total = sheet.work('shafts', at, dunkerleyTotal, { D_w, D_span, D_left, D_right });
   return sheet.work('shafts', at, dunkerleySpeed, { D_w: total });
 }

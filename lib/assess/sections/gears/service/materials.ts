@@ -50,7 +50,12 @@ export function lacking(m: GearMaterial, name: PropertyKey): string {
 
 /** Words for values that rest on memory, judgement or a mixture; null when all are read in a source. */
 export function caveatOf(values: readonly CatalogValue[], also: string | null = null): string | null {
-  const shaky = [...new Set(values.filter((v) => v.basis === 'memory' || v.basis === 'mixed').map(labelled))];
+  const shaky: string[] = [];
+  for (const v of values) {
+    if (v.basis !== 'memory' && v.basis !== 'mixed') continue;
+    const label = labelled(v);
+    if (!shaky.includes(label)) shaky.push(label);
+  }
   if (shaky.length === 0) return also;
   const words = `From memory or judgement: ${shaky.join(', ')}.`;
   return also === null ? words : `${words} ${also}`;
@@ -67,7 +72,15 @@ const tables: readonly (readonly [prefix: string, words: string])[] = [
   ['retention', 'strength retained when warm'],
 ];
 
+const known = new WeakMap<CatalogValue, string>();
+
 function labelled(value: CatalogValue): string {
+  const met = known.get(value) ?? labelOf(value);
+  known.set(value, met);
+  return met;
+}
+
+function labelOf(value: CatalogValue): string {
   const name = value.key.slice(value.key.lastIndexOf('.') + 1);
   const table = tables.find(([prefix]) => name.startsWith(prefix));
   return table === undefined ? lowered(labels[name]?.label ?? name) : table[1];

@@ -65,26 +65,51 @@ export function toothTemperature(
   if (typeof surroundings === 'string') return surroundings;
   if (own.kind === 'metal') return { root: surroundings, flank: surroundings };
   if (typeof friction === 'string') return friction;
-  const common = {
-    theta_0: surroundings,
-    P: load.power,
-    mu: friction.mu,
-    H_V: friction.lossDegree,
-    b: g.stage.faceWidth,
-    z: g.stage[side].teeth,
-    v: load.velocity,
-    m_n: g.stage.module,
-    R_lambda: inCase,
-    A: unitArea,
-    ED: duty.share,
-  };
+  const theta_0 = surroundings;
+  const { power: P, velocity: v } = load;
+  const { mu, lossDegree: H_V } = friction;
+  const { faceWidth: b, module: m_n } = g.stage;
+  const { teeth: z } = g.stage[side];
+  const { share: ED } = duty;
+  const R_lambda = inCase;
+  const A = unitArea;
   const { at } = g[side];
   const against = toothFamily[mate.key];
   const { lubrication } = g.stage;
   const k_F = cited(heatTransfer('root', against, lubrication), 'heat coefficient of the root');
   const k_H = cited(heatTransfer('flank', against, lubrication), 'heat coefficient of the flank');
-  const root = finite(work.sheet.work('gears', at, toothRootTemperature, { ...common, k_F }));
-  const flank = finite(work.sheet.work('gears', at, flankTemperature, { ...common, k_H }));
+  const root = finite(
+    work.sheet.work('gears', at, toothRootTemperature, {
+      theta_0,
+      P,
+      mu,
+      H_V,
+      b,
+      z,
+      v,
+      m_n,
+      R_lambda,
+      A,
+      ED,
+      k_F,
+    }),
+  );
+  const flank = finite(
+    work.sheet.work('gears', at, flankTemperature, {
+      theta_0,
+      P,
+      mu,
+      H_V,
+      b,
+      z,
+      v,
+      m_n,
+      R_lambda,
+      A,
+      ED,
+      k_H,
+    }),
+  );
   return root === null || flank === null ? 'The tooth temperature cannot be worked out.' : { root, flank };
 }
 
