@@ -39,6 +39,18 @@ export const meshForce = formula({
   of: (g) => Math.hypot(g.F_t, g.F_r),
 });
 
+/** Force with which one shaft pulls half shells apart, N: both its bearings taken to push the same way. */
+export const shellPull = formula({
+  key: 'fasteners.shellPull',
+  symbol: 'F_shell',
+  name: 'Pull of a shaft on half shells',
+  unit: 'N',
+  given: { F_A: 'N', F_B: 'N' },
+  text: 'F_A + F_B',
+  source: 'Statics; an upper bound, reached where both bearings push square to the joint',
+  of: (g) => g.F_A + g.F_B,
+});
+
 /** Pull (N) on the most loaded of n screws on a circle of radius r (m) when a pull F (N) acts e (m) off its middle. */
 export const pullOnCircle = formula({
   key: 'fasteners.pullOnCircle',
@@ -120,6 +132,7 @@ export const caseFormulas = [
   shearOfTorque,
   preloadForTorque,
   meshForce,
+  shellPull,
   pullOnCircle,
   scatteredPreload,
   circleRadius,

@@ -134,17 +134,27 @@ describe('half shells', () => {
   const shells = (change: (d: Design) => void = () => undefined) =>
     screwed((d) => {
       d.case.split = 'along';
+      // Folded back: the meshes of the middle shaft work against each other, so that the output shaft pulls hardest.
+      d.train.stages.forEach((stage, i) => {
+        stage.direction = i === 0 ? 180 : 0;
+      });
       change(d);
     });
 
-  it('are pulled apart by the teeth at their hardest screw, and twisted by nothing', () => {
+  it('are pulled apart at their hardest screw by the shaft whose bearings push hardest, and twisted by nothing', () => {
     const w = worked(shells());
     expect(w.has('caseScrews.slip')).toBe(false);
     const parting = w.check('caseScrews.parting');
     // By hand: 12 N·m on the wheel of 47 teeth, module 2 and 25°, tangential; radial by tan 20° over cos 25°.
     const F_t = (2 * 12) / ((2e-3 * 47) / Math.cos((25 * Math.PI) / 180));
     const F_r = (F_t * Math.tan((20 * Math.PI) / 180)) / Math.cos((25 * Math.PI) / 180);
-    const pull = ((1.25 * Math.hypot(F_t, F_r)) / 6) * 3;
+    const mesh = Math.hypot(F_t, F_r);
+    const { duty, output } = shells();
+    const arm = 12 / (duty.armLength / 1e3) + 9.80665 * (duty.tipMass + output.armMass);
+    // Wheel at 12 mm and arm at 42 mm of 60 mm; both in one line, the worst.
+    const pulled = mesh + arm;
+    expect(pulled).toBeGreaterThan(mesh * 1.1);
+    const pull = ((1.25 * pulled) / 6) * 3;
     // The screw's share of the pull: steel over 30 mm against the cones in PETG.
     const k_b = (205e9 * 14.2e-6) / 30e-3;
     const E = petg('E_xy')?.si ?? Number.NaN;
@@ -153,6 +163,16 @@ describe('half shells', () => {
     expect((parting.demand ?? 0) / ((pull * k_m) / (k_b + k_m))).toBeCloseTo(1, 9);
     expect(parting.capacity).toBeCloseTo(560, 9);
     expect(w.check('caseScrews.stress.service').demand).toBeGreaterThan(2600 / 14.2e-6);
+  });
+
+  it('are not assessed where the forces on a shaft are not known', () => {
+    const open = worked(
+      shells((d) => {
+        for (const stage of d.train.stages) stage.direction = null;
+      }),
+    ).check('caseScrews.parting');
+    expect(open.status).toBe('not assessed');
+    expect(open.missing).toMatch(/Shaft behind stage 1: Enter the direction to the next axis/);
   });
 
   it('are held to the whole pull where the clamped length is not entered, and say so', () => {

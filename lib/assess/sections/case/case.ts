@@ -1,6 +1,6 @@
 // The case and the screws that hold it and the motor.
 import { circleRadius } from '@/lib/calc/fasteners/case';
-import type { TrainWork, Work } from '../../work';
+import type { ShaftReactions, TrainWork, Work } from '../../work';
 import { addCheck } from '../../work';
 import { gearMaterial } from '../gears/service/materials';
 import { caseLoad, type JointLoad, motorLoad } from './loads';
@@ -8,10 +8,10 @@ import { type Joint, preloadOf, type ScrewsSI, shareOf } from './preload';
 import { jointChecks, screwPull } from './slip';
 import { preloadFigures, strengthChecks } from './strength';
 
-export function caseSection(work: Work, train: TrainWork): void {
+export function caseSection(work: Work, train: TrainWork, reactions: readonly ShaftReactions[]): void {
   const { caseScrews, motorScrews, split } = work.design.case;
   if (split !== 'whole' || caseScrews.kind === 'screws')
-    joint(work, train, 'case.caseScrews', 'Case screws', caseScrews, () => caseLoad(work, train));
+    joint(work, train, 'case.caseScrews', 'Case screws', caseScrews, () => caseLoad(work, train, reactions));
   joint(work, train, 'case.motorScrews', 'Motor screws', motorScrews, () => motorLoad(work, train));
 }
 

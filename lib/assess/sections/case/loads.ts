@@ -1,8 +1,8 @@
 // What twists and pulls a joint of the case at the peak torque, shocks included.
-import { meshForce, shockForce } from '@/lib/calc/fasteners/case';
+import { meshForce, shellPull, shockForce } from '@/lib/calc/fasteners/case';
 import { reactionTorque } from '@/lib/calc/statics/arm';
 import type { Traced } from '@/lib/quantity/traced';
-import type { MemberForces, MemberLoad, TrainWork, Work } from '../../work';
+import type { MemberForces, MemberLoad, ShaftReactions, TrainWork, Work } from '../../work';
 
 /** Null where nothing of the kind acts on the joint; the sentence says why it is not known. */
 export interface JointLoad {
@@ -16,9 +16,9 @@ const unparted = 'Enter how the case is parted: it decides what its screws must 
 
 /**
  * Plates stacked along the shafts are twisted against each other by the whole output torque and pushed apart by thrust;
- * half shells are pushed apart by the teeth.
+ * half shells are pushed apart by the teeth and by what hangs on a shaft.
  */
-export function caseLoad(work: Work, train: TrainWork): JointLoad {
+export function caseLoad(work: Work, train: TrainWork, reactions: readonly ShaftReactions[]): JointLoad {
   const at = 'case.caseScrews';
   const { peakTorque } = work.design.duty;
   switch (work.document.case.split) {
@@ -29,7 +29,7 @@ export function caseLoad(work: Work, train: TrainWork): JointLoad {
     case 'across':
       return { twist: shaken(work, at, peakTorque), pull: worstThrust(work, at, train) };
     case 'along':
-      return { twist: null, pull: worstMesh(work, at, train) };
+      return { twist: null, pull: worstShell(work, at, train, reactions) };
   }
 }
 
@@ -87,16 +87,34 @@ function thrustOf(work: Work, at: string, members: readonly Placed[]): Traced | 
   );
 }
 
-function worstMesh(work: Work, at: string, train: TrainWork): Traced | null | string {
+/** A mesh between two shafts, or what both bearings of one shaft push with: the arm on the output shaft is in that. */
+function worstShell(
+  work: Work,
+  at: string,
+  train: TrainWork,
+  reactions: readonly ShaftReactions[],
+): Traced | null | string {
   const forces = forcesOf(membersOf(train));
   if (typeof forces === 'string') return forces;
-  const worst = greatest(
-    forces.map(({ tangential: F_t, radial: F_r }, i) =>
-      work.sheet.work('case', at, meshForce, { F_t, F_r }, `F_mesh.${i + 1}`),
-    ),
+  const pulls = forces.map(({ tangential: F_t, radial: F_r }, i) =>
+    work.sheet.work('case', at, meshForce, { F_t, F_r }, `F_mesh.${i + 1}`),
   );
+  for (const { at: shaft, place, radialA: F_A, radialB: F_B } of reactions) {
+    // The motor holds its own shaft.
+    if (shaft === 'train.motorShaft') continue;
+    if (typeof F_A === 'string' || typeof F_B === 'string')
+      return `${place}: ${typeof F_A === 'string' && F_A !== '' ? F_A : 'Describe the shaft: its bearings pull the shells apart.'}`;
+    pulls.push(work.sheet.work('case', at, shellPull, { F_A, F_B }, `F_shell.${pulls.length + 1}`));
+  }
+  const worst = greatest(pulls);
   if (worst === null || worst.value === 0) return null;
-  return work.sheet.work('case', at, shockForce, { F: worst, K_A: work.design.duty.shockFactor }, 'F_K.mesh');
+  return work.sheet.work(
+    'case',
+    at,
+    shockForce,
+    { F: worst, K_A: work.design.duty.shockFactor },
+    'F_K.shell',
+  );
 }
 
 /** The force with the greatest size, whichever way it points. */

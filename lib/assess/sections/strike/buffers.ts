@@ -37,7 +37,7 @@ export function buffers(work: Work, swing: Swing | string, limit: Traced | null)
   const tooStrong =
     at === null
       ? ''
-      : `${pushing(work, at.swing)} ${printSI(at.swing.push.value, 'N m')}; only ${printSI(at.limit.value, 'N m')} are allowed: no buffer keeps the blow within that.`;
+      : `${pushing(work, at.swing)} ${printSI(at.swing.push.value, 'N m')}, and a stop throws back more; only ${printSI(at.limit.value, 'N m')} are allowed: no buffer keeps the blow within that.`;
   figure(
     work,
     'springTravel',
