@@ -19,6 +19,12 @@ export const addresses = {
   /** @param method of the assessment to show; left out: the newest */
   revision: (design: string, letter: string, method?: string | null) =>
     `/designs/${design}/${letter}${withMethod(method)}`,
+  /** The same sheet with nothing left off. */
+  inFull: (design: string, letter: string, method?: string | null) =>
+    `/designs/${design}/${letter}?in=full${method == null ? '' : `&method=${encodeURIComponent(method)}`}`,
+  /** Where the content of a fold of the sheet is fetched from; the fold, or a row in it, is named by `of`. */
+  fold: (design: string, letter: string, method?: string | null) =>
+    `/designs/${design}/${letter}/fold${withMethod(method)}`,
   remark: (design: string, letter: string) => `/designs/${design}/${letter}/remark`,
   decide: (design: string, letter: string, about: string) =>
     `/designs/${design}/${letter}/decide?about=${encodeURIComponent(about)}`,

@@ -8,6 +8,7 @@ import type { ChangedFields } from '@/lib/ui/entered/entered-value';
 import { FieldTable } from '@/lib/ui/entered/field-table';
 import { ItemTable } from '@/lib/ui/entered/item-table';
 import { RevisionTriangle } from '@/lib/ui/marks/revision-triangle';
+import { PartFold } from '@/lib/ui/sheet/part-fold';
 
 interface Marks {
   readonly pins?: readonly RemarkPin[] | undefined;
@@ -15,16 +16,49 @@ interface Marks {
   readonly changed?: ChangedFields | undefined;
 }
 
-export function Entered({ document, ...marks }: Marks & { readonly document: Design }) {
-  return rowsOf({ document, pending: {} }).map((part) => (
-    <details key={part.path} className="entered">
-      <summary>
-        {part.label}
-        <ChangedCount group={part} changed={marks.changed} />
-      </summary>
+interface EnteredProps extends Marks {
+  readonly document: Design;
+  /** Address of the sheet in full where the parts are left off the page; those that a remark speaks of never are. */
+  readonly inFull?: string | undefined;
+}
+
+export function Entered({ document, inFull, ...marks }: EnteredProps) {
+  return partsOf(document).map((part) => (
+    <PartFold
+      key={part.path}
+      id={enteredFold(part.path)}
+      className="entered"
+      summary={
+        <>
+          {part.label}
+          <ChangedCount group={part} changed={marks.changed} />
+        </>
+      }
+      what={`what was entered under “${part.label}”`}
+      inFull={marks.pins?.some((pin) => partOf(pin.at) === part.path) === true ? undefined : inFull}
+    >
       <GroupTables group={part} {...marks} />
-    </details>
+    </PartFold>
   ));
+}
+
+/** What the fold of a part holds; null when there is no such part. */
+export function enteredPart({ document, fold, ...marks }: Marks & { document: Design; fold: string }) {
+  const part = partsOf(document).find((p) => enteredFold(p.path) === fold);
+  return part === undefined ? null : <GroupTables group={part} {...marks} />;
+}
+
+/** Name of the fold in which the field, or the part, of a path stands. */
+export function enteredFold(path: string): string {
+  return `entered-${partOf(path)}`;
+}
+
+function partOf(path: string): string {
+  return path.split('.')[0] ?? path;
+}
+
+function partsOf(document: Design) {
+  return rowsOf({ document, pending: {} });
 }
 
 type GroupTablesProps = Marks & { readonly group: GroupRows };

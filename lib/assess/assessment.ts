@@ -51,8 +51,8 @@ export interface Figure {
   readonly missing: string | null;
   /** Key of the worked step that gave it, or null. */
   readonly step: string | null;
-  /** Where the value comes from, as an input of a step says it; absent in assessments made before this was kept. */
-  readonly origin?: string | null;
+  /** Where the value comes from, as an input of a step says it; null when there is none, or an old assessment did not keep it. */
+  readonly origin: string | null;
   /** True for the few figures that stand at the head of a comparison. */
   readonly headline: boolean;
 }
@@ -91,11 +91,11 @@ export interface Check {
   readonly caveat: string | null;
   /** Keys of the worked steps of demand, capacity and factor. */
   readonly steps: readonly string[];
-  /** Absent in assessments made before this was kept. */
-  readonly origins?: CheckOrigins;
+  readonly origins: CheckOrigins;
 }
 
-/** Where the numbers of a check come from, each as an input of a worked step says it; null where there is no number. */
+/** Where the numbers of a check come from, each as an input of a worked step says it; null where there is no number, or an old assessment
+ * did not keep it. */
 export interface CheckOrigins {
   readonly demand: string | null;
   readonly capacity: string | null;
@@ -139,8 +139,8 @@ export interface Curve {
   readonly lines: readonly { readonly label: string; readonly points: readonly CurvePoint[] }[];
   /** Points the duty asks for, marked on the plot. */
   readonly marks: readonly CurveMark[];
-  /** What its lines are drawn from; absent in assessments made before this was kept. */
-  readonly inputs?: readonly StepInput[];
+  /** What its lines are drawn from; empty where an old assessment did not keep it. */
+  readonly inputs: readonly StepInput[];
 }
 
 /** A marked point of a curve; `from` says where its y comes from, as an input of a worked step does. */

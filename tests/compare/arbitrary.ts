@@ -20,6 +20,7 @@ function figure(key: string): fc.Arbitrary<Figure> {
     better: fc.constant((['more', 'less', 'neither'] as const)[key.charCodeAt(0) % 3] ?? 'neither'),
     missing: fc.constant(null),
     step: fc.constant(null),
+    origin: fc.constant(null),
     headline: fc.constant(key === 'c'),
   });
 }
@@ -47,6 +48,7 @@ function check(key: string): fc.Arbitrary<Check> {
     missing: f === null ? 'unknown' : null,
     caveat: null,
     steps: [],
+    origins: { demand: null, capacity: null, torque: null },
   }));
 }
 

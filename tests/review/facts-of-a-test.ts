@@ -38,6 +38,7 @@ export function check(over: Partial<Check> = {}): Check {
     missing: null,
     caveat: null,
     steps: [],
+    origins: { demand: null, capacity: null, torque: null },
     ...over,
   };
 }

@@ -109,6 +109,7 @@ describe('the figure table', () => {
         better: 'less' as const,
         missing: 'the tolerance of stage 1 is not entered.',
         step: null,
+        origin: null,
         headline: true,
       },
     };

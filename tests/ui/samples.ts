@@ -28,6 +28,7 @@ export function check(key: string, more: Partial<Check> = {}): Check {
     missing: factor === null ? 'no load rating is entered.' : null,
     caveat: null,
     steps: factor === null ? [] : [`${key}.S`],
+    origins: { demand: null, capacity: null, torque: null },
     ...more,
   };
 }

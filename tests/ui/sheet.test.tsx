@@ -143,6 +143,7 @@ describe('a plot', () => {
       xUnit: 'rpm',
       yLabel: 'torque',
       yUnit: 'N m',
+      inputs: [],
     },
     lines: ['current', 'voltage'].map((label, k) => ({
       label,

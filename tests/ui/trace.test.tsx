@@ -16,7 +16,7 @@ const a = assess(starters.lifter.document, { sheet: true });
 
 function setting(subject: Subject): TraceSetting {
   return {
-    trace: traceOf(a.sheet, rootsOf(subject, a.sheet)),
+    trace: traceOf(a.sheet, rootsOf(subject)),
     id: 'tx',
     formulas: formulaByKey,
     partLabel: (path) => `part ${path}`,

@@ -31,7 +31,10 @@ beforeEach(() => {
 });
 
 it('is what React renders, the first time and when it is kept', async () => {
-  const views = [<WeakestLink key="a" {...worked} />, <SectionViews key="b" {...worked} pins={[pin]} />];
+  const views = [
+    <WeakestLink key="a" {...worked} />,
+    <SectionViews key="b" {...worked} pins={[pin]} inFull={undefined} />,
+  ];
   for (const [i, view] of views.entries()) {
     const direct = plainLetters(renderToStaticMarkup(view));
     expect(direct.length).toBeGreaterThan(10_000);
@@ -51,11 +54,14 @@ it('is not made again for the same facts', async () => {
 it('is made anew when a remark comes, is resolved, or a number changes', async () => {
   const views = [[], [pin], [{ ...pin, state: 'resolved' as const }]].map((pins) => ({
     from: ['sections', pins],
-    view: <SectionViews {...worked} pins={pins} />,
+    view: <SectionViews {...worked} pins={pins} inFull={undefined} />,
   }));
   const other = starters.vane.document;
   const of = { ...worked, revision: { letter: 'A', document: other }, assessment: assess(other) };
-  views.push({ from: ['sections', [], 'other'], view: <SectionViews {...of} pins={[]} /> });
+  views.push({
+    from: ['sections', [], 'other'],
+    view: <SectionViews {...of} pins={[]} inFull={undefined} />,
+  });
   const made = [];
   for (const { from, view } of views) made.push(markupOf((await part(from, view)).id));
   expect(new Set(made).size).toBe(views.length);

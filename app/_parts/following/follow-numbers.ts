@@ -1,4 +1,5 @@
 // Unfolding numbers in their place: one listener for the whole page, and a trace fetched when it is first asked for.
+import { fetchPiece, statusLine } from './piece';
 
 export interface FollowedSide {
   /** Said above its trace where there are two; null where there is one. */
@@ -11,16 +12,20 @@ const trigger = 'a[data-follow]';
 
 /** Makes buttons of the links, and listens; the answer ends the listening. */
 export function followNumbers(page: Document, sides: readonly FollowedSide[]): () => void {
-  for (const link of page.querySelectorAll(trigger)) {
-    // A link without script, a button that unfolds with it.
-    link.setAttribute('role', 'button');
-    if (!link.hasAttribute('aria-expanded')) link.setAttribute('aria-expanded', 'false');
-  }
+  asButtons(page);
   const ending = new AbortController();
   const { signal } = ending;
   page.addEventListener('click', (event) => onClick(event, sides), { signal });
   page.addEventListener('keydown', (event) => onKey(event, sides), { signal });
   return () => ending.abort();
+}
+
+/** A link without script, a button that unfolds with it: all those within a page, or within a piece set into it. */
+export function asButtons(within: ParentNode): void {
+  for (const link of within.querySelectorAll(trigger)) {
+    link.setAttribute('role', 'button');
+    if (!link.hasAttribute('aria-expanded')) link.setAttribute('aria-expanded', 'false');
+  }
 }
 
 function onClick(event: MouseEvent, sides: readonly FollowedSide[]): void {
@@ -110,7 +115,7 @@ function shell(place: HTMLElement): HTMLElement {
 
 async function fill(place: HTMLElement, of: string, sides: readonly FollowedSide[]): Promise<void> {
   place.setAttribute('aria-busy', 'true');
-  place.replaceChildren(words('Reading the worked sheet …'));
+  place.replaceChildren(statusLine('Reading the worked sheet …'));
   const parts = await Promise.all(sides.map((side) => partOf(side, of)));
   // Meanwhile the place may serve another number.
   if (place.dataset.of !== of) return;
@@ -119,25 +124,8 @@ async function fill(place: HTMLElement, of: string, sides: readonly FollowedSide
 }
 
 async function partOf({ label, href }: FollowedSide, of: string): Promise<Node[]> {
-  const head = label === null ? [] : [heading(label)];
-  try {
-    const answer = await fetch(`${href}${href.includes('?') ? '&' : '?'}of=${encodeURIComponent(of)}`);
-    if (answer.status === 404) return [...head, words('There is no such number here.')];
-    if (!answer.ok) return [...head, words(await answer.text())];
-    const template = document.createElement('template');
-    template.innerHTML = await answer.text();
-    return [...head, template.content];
-  } catch {
-    return [...head, words('It could not be fetched. Are you connected?')];
-  }
-}
-
-function words(text: string): HTMLElement {
-  const line = document.createElement('p');
-  line.className = 'hush';
-  line.setAttribute('role', 'status');
-  line.textContent = text;
-  return line;
+  const { nodes } = await fetchPiece(href, of);
+  return [...(label === null ? [] : [heading(label)]), ...nodes];
 }
 
 function heading(text: string): HTMLElement {

@@ -39,10 +39,10 @@ export function subjectOf(assessment: Assessment, kind: SubjectKind, key: string
 }
 
 /** The numbers to follow, in the order of reading. A number that is not there is left out. */
-export function rootsOf(subject: Subject, sheet: Assessment['sheet']): Root[] {
+export function rootsOf(subject: Subject): Root[] {
   switch (subject.kind) {
     case 'check':
-      return rootsOfCheck(subject.check, sheet);
+      return rootsOfCheck(subject.check);
     case 'figure':
       return rootsOfFigure(subject.figure);
     case 'curve':
@@ -50,37 +50,26 @@ export function rootsOf(subject: Subject, sheet: Assessment['sheet']): Root[] {
   }
 }
 
-function rootsOfCheck(check: Check, sheet: Assessment['sheet']): Root[] {
+function rootsOfCheck(check: Check): Root[] {
   const { unit, demand, capacity, holdsTo } = check;
-  const from = check.origins ?? originsBySteps(check, sheet);
+  const from = check.origins;
   const roots: Root[] = [];
   if (demand !== null)
     roots.push({ label: check.demandLabel, symbol: null, value: demand, unit, from: from.demand });
   if (capacity !== null)
     roots.push({ label: check.capacityLabel, symbol: null, value: capacity, unit, from: from.capacity });
-  if (holdsTo !== null && check.origins?.torque != null) {
-    const { value, from: caused } = check.origins.torque;
+  if (holdsTo !== null && from.torque !== null) {
+    const { value, from: caused } = from.torque;
     roots.push({ label: 'Torque that causes it', symbol: null, value, unit: 'N m', from: caused });
   }
   return roots;
 }
 
-/** Older assessments kept the steps of a check, not which number each of them gave: its value tells. */
-function originsBySteps(check: Check, sheet: Assessment['sheet']) {
-  const gave = (value: number | null) => {
-    const step = sheet.find((s) => s.value === value && check.steps.includes(s.key));
-    return step === undefined ? null : `step:${step.key}`;
-  };
-  return { demand: gave(check.demand), capacity: gave(check.capacity) };
+function rootsOfFigure({ label, symbol, value, unit, origin }: Figure): Root[] {
+  return value === null ? [] : [{ label, symbol, value, unit, from: origin }];
 }
 
-function rootsOfFigure({ label, symbol, value, unit, step, origin }: Figure): Root[] {
-  if (value === null) return [];
-  const from = origin ?? (step === null ? null : `step:${step}`);
-  return [{ label, symbol, value, unit, from }];
-}
-
-function rootsOfCurve({ marks, inputs = [], yUnit }: Curve): Root[] {
+function rootsOfCurve({ marks, inputs, yUnit }: Curve): Root[] {
   const marked = marks.flatMap(({ label, y, from }) =>
     from === undefined ? [] : [{ label, symbol: null, value: y, unit: yUnit, from }],
   );

@@ -25,7 +25,7 @@ export const followNumber: Contract['followNumber'] = designCase(
     const { document, assessment, hashes } = read.value;
     const subject = subjectOf(assessment, input.kind, input.key);
     if (subject === null) return refused('number.notFound');
-    const trace = traceOf(assessment.sheet, rootsOf(subject, assessment.sheet));
+    const trace = traceOf(assessment.sheet, rootsOf(subject));
     const { entered, rows } = endsOf(trace, document);
     return done({ design: input.design, side: input.side, document, hashes, subject, trace, entered, rows });
   },

@@ -91,7 +91,7 @@ function objection(
     input.seenAssessmentHash === assessment.hash &&
     input.meaningVersion === meaningVersion;
   const whole =
-    hashOf(revision.stored) === revision.documentHash && hashOf(assessment.result) === assessment.hash;
+    hashOf(revision.stored) === revision.documentHash && hashOf(assessment.stored) === assessment.hash;
   if (!seen || !whole) return refused('signoff.changed');
   const blockers = judged.judgement.blockers[input.holdPoint];
   if (blockers.length > 0)

@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import { z } from 'zod';
 import type { Assessment } from '@/lib/assess/assessment';
+import { openAssessment } from '@/lib/assess/open';
 import type { Design } from '@/lib/design/document';
 import { openDocument } from '@/lib/design/open';
 import type { ReviewFacts } from '@/lib/review/facts';
@@ -112,18 +113,9 @@ export interface KeptAssessment {
   readonly hash: string;
   readonly madeAt: Date;
   readonly result: Assessment;
+  /** As stored, before anything was filled in: what the hash was taken of. */
+  readonly stored: unknown;
 }
-
-/** Enough of the shape to tell an assessment from something else; its hash vouches for the rest. */
-const assessmentShape = z.looseObject({
-  method: z.string(),
-  headline: z.looseObject({ demanded: z.number() }),
-  figures: z.array(z.unknown()),
-  checks: z.array(z.unknown()),
-  findings: z.array(z.unknown()),
-  curves: z.array(z.unknown()),
-  sheet: z.array(z.unknown()),
-});
 
 /** The newest assessment of a revision, or the one of a method; null when there is none. */
 export async function readAssessment(
@@ -136,19 +128,14 @@ export async function readAssessment(
     orderBy: [{ madeAt: 'desc' }, { id: 'desc' }],
     select: { id: true, method: true, hash: true, madeAt: true, result: true },
   });
-  return row === null ? null : { ...row, result: resultIn(row.result) };
+  return row === null ? null : { ...row, stored: row.result, result: openAssessment(row.result) };
 }
 
 /** The result of an assessment that is known to exist. */
 export async function readResult(db: Database, assessmentId: string): Promise<Assessment> {
   const where = { id: assessmentId };
   const row = await db.assessment.findUniqueOrThrow({ where, select: { result: true } });
-  return resultIn(row.result);
-}
-
-function resultIn(stored: unknown): Assessment {
-  // Written by createAssessment from an Assessment, append-only since, and its outline is checked here.
-  return assessmentShape.parse(stored) as unknown as Assessment;
+  return openAssessment(row.result);
 }
 
 /** A document as Prisma takes it: plain JSON by its type; the copy drops what JSON cannot say. */

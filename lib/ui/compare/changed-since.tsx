@@ -5,6 +5,7 @@ import type { ChangedCheck, Comparison } from '@/lib/compare/comparison';
 import { Factor } from '../marks/factor';
 import { Quantity } from '../marks/quantity';
 import { StatusMark } from '../marks/status-mark';
+import { PartFold } from '../sheet/part-fold';
 import { type Row, RuledTable } from '../table/ruled-table';
 import { Change } from './change';
 import { FieldChanges } from './field-changes';
@@ -20,39 +21,93 @@ interface ChangedSinceProps
   readonly sameMethod: boolean;
 }
 
+/** As many changed fields, and checks that hold now, stand open; more are folded to one line. */
+const few = 12;
+
 /** Changed fields, and below them the consequences: weakest link, what can be forced, checks that crossed. */
-export function ChangedSince(p: ChangedSinceProps) {
-  const rows = [...headlineRows(p.headlineBefore, p.headlineAfter), ...p.checks.map(checkRow)];
+export function ChangedSince({ inFull, ...p }: ChangedSinceProps & { readonly inFull: string | undefined }) {
+  const gained = p.checks.filter((c) => c.statusAfter === 'holds');
+  const foldsGained = gained.length > few;
+  const told = foldsGained ? p.checks.filter((c) => !gained.includes(c)) : p.checks;
+  const rows = [...headlineRows(p.headlineBefore, p.headlineAfter), ...told.map(checkRow)];
   return (
     <>
-      <FieldChanges
-        fields={p.fields}
-        items={p.items}
-        before={`Revision ${p.since}`}
-        after={`Revision ${p.letter}`}
-        letter={p.letter}
-      />
-      {rows.length === 0 ? (
-        <p>The weakest link and what the drive can force are as before; no check crossed what is required.</p>
+      {p.fields.length > few ? (
+        <PartFold
+          id={changedFolds.fields}
+          summary={`${p.fields.length} fields changed`}
+          what={`the ${p.fields.length} fields that differ from revision ${p.since}`}
+          inFull={inFull}
+        >
+          <ChangedFields {...p} />
+        </PartFold>
       ) : (
-        <RuledTable
-          caption="What follows from the changes"
-          captionShown
-          layout="follows"
-          columns={[
-            { label: 'What' },
-            { label: `${p.since} → ${p.letter}`, kind: 'number' },
-            { label: 'Required', kind: 'number' },
-            { label: 'Standing', kind: 'mark', silent: true },
-          ]}
-          rows={rows}
-        />
+        <ChangedFields {...p} />
       )}
+      {rows.length > 0 ? (
+        <Consequences caption="What follows from the changes" rows={rows} {...p} />
+      ) : foldsGained ? null : (
+        <p>The weakest link and what the drive can force are as before; no check crossed what is required.</p>
+      )}
+      {foldsGained ? (
+        <PartFold
+          id={changedFolds.gained}
+          summary={`${gained.length} checks hold that did not, or were not assessed`}
+          what={`the ${gained.length} checks that hold since this revision`}
+          inFull={inFull}
+        >
+          <ChecksGained {...p} />
+        </PartFold>
+      ) : null}
       <p className="hush">
         {findingWords(p.raised, p.cleared)}
         {p.sameMethod ? '' : ' The two were assessed by different methods: some of this may be the method’s.'}
       </p>
     </>
+  );
+}
+
+/** Names of the two folds within the page. */
+export const changedFolds = { fields: 'changed-fields', gained: 'changed-gained' } as const;
+
+/** What the first of them holds. */
+export function ChangedFields({ fields, items, since, letter }: ChangedSinceProps) {
+  return (
+    <FieldChanges
+      fields={fields}
+      items={items}
+      before={`Revision ${since}`}
+      after={`Revision ${letter}`}
+      letter={letter}
+    />
+  );
+}
+
+/** What the second holds. */
+export function ChecksGained(p: ChangedSinceProps) {
+  const rows = p.checks.filter((c) => c.statusAfter === 'holds').map(checkRow);
+  return <Consequences caption="Checks that hold now" rows={rows} {...p} />;
+}
+
+interface ConsequencesProps extends Pick<ChangedSinceProps, 'since' | 'letter'> {
+  readonly caption: string;
+  readonly rows: readonly Row[];
+}
+
+function Consequences({ caption, rows, since, letter }: ConsequencesProps) {
+  return (
+    <RuledTable
+      caption={caption}
+      captionShown
+      layout="follows"
+      columns={[
+        { label: 'What' },
+        { label: `${since} → ${letter}`, kind: 'number' },
+        { label: 'Required', kind: 'number' },
+        { label: 'Standing', kind: 'mark', silent: true },
+      ]}
+      rows={rows}
+    />
   );
 }
 

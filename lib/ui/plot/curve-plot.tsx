@@ -3,6 +3,7 @@ import type { Curve } from '@/lib/assess/assessment';
 import { printSI } from '@/lib/quantity/print';
 import { unitOf } from '@/lib/quantity/units';
 import { Quantity } from '../marks/quantity';
+import { PartFold } from '../sheet/part-fold';
 import { RuledTable } from '../table/ruled-table';
 import { axisWords, CurveDrawing } from './curve-drawing';
 import { markLetter, plotLayout } from './layout';
@@ -16,10 +17,12 @@ interface CurvePlotProps {
   readonly workedHref?: string | undefined;
   /** One of several alike: drawn in the narrow form whatever the room. */
   readonly small?: boolean | undefined;
+  /** Address of the sheet in full where the table of its numbers is left off the page. */
+  readonly inFull?: string | undefined;
 }
 
 /** Plot of one curve; a curve without points says so. */
-export function CurvePlot({ curve, workedHref, small = false }: CurvePlotProps) {
+export function CurvePlot({ curve, workedHref, small = false, inFull }: CurvePlotProps) {
   if (curve.lines.every((l) => l.points.length === 0))
     return <p className="hush">{curve.label}: not assessed, there is nothing to draw.</p>;
   return (
@@ -58,7 +61,16 @@ export function CurvePlot({ curve, workedHref, small = false }: CurvePlotProps) 
         </p>
       )}
       {/* The marks of a shaft say what lies between them. */}
-      {curve.marks.some((m) => m.stands !== undefined) ? null : <Numbers curve={curve} />}
+      {curve.marks.some((m) => m.stands !== undefined) ? null : (
+        <PartFold
+          id={`numbers-${curve.key}`}
+          summary="the numbers"
+          what={`the numbers of “${curve.label}”`}
+          inFull={inFull}
+        >
+          <CurveNumbers curve={curve} />
+        </PartFold>
+      )}
     </figure>
   );
 }
@@ -69,30 +81,26 @@ function settled(y: number, { lines }: Curve): number {
   return Math.abs(y) < 1e-9 * greatest ? 0 : y;
 }
 
-function Numbers({ curve }: { readonly curve: Curve }) {
-  return (
-    <details>
-      <summary>the numbers</summary>
-      {curve.lines.map((line) => (
-        <RuledTable
-          key={line.label}
-          captionShown
-          caption={`${curve.label}: ${line.label}`}
-          columns={[
-            { label: axisWords(curve.xLabel, unitOf(curve.xUnit).print) },
-            { label: curve.yLabel, kind: 'number' },
-          ]}
-          rows={thinned(line.points).map((p, i) => ({
-            key: String(i),
-            cells: [
-              <Quantity key="x" si={p.x} unit={curve.xUnit} />,
-              <Quantity key="y" si={p.y} unit={curve.yUnit} />,
-            ],
-          }))}
-        />
-      ))}
-    </details>
-  );
+/** The points of each line as a table. */
+export function CurveNumbers({ curve }: { readonly curve: Curve }) {
+  return curve.lines.map((line) => (
+    <RuledTable
+      key={line.label}
+      captionShown
+      caption={`${curve.label}: ${line.label}`}
+      columns={[
+        { label: axisWords(curve.xLabel, unitOf(curve.xUnit).print) },
+        { label: curve.yLabel, kind: 'number' },
+      ]}
+      rows={thinned(line.points).map((p, i) => ({
+        key: String(i),
+        cells: [
+          <Quantity key="x" si={p.x} unit={curve.xUnit} />,
+          <Quantity key="y" si={p.y} unit={curve.yUnit} />,
+        ],
+      }))}
+    />
+  ));
 }
 
 function summary(curve: Curve): string {

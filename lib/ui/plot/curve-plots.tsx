@@ -1,38 +1,75 @@
-// The curves of a section. Several alike, one a shaft, are a first one in full and the others folded, small, side by side.
+// The curves of a section. Several alike are a first one in full and the others folded, small, side by side; diagrams
+// along shafts, one a shaft, are folded all together.
 import type { Curve } from '@/lib/assess/assessment';
+import { PartFold } from '../sheet/part-fold';
 import { CurvePlot } from './curve-plot';
 
 interface CurvePlotsProps {
   readonly curves: readonly Curve[];
   readonly workedHref?: string | undefined;
+  /** Address of the sheet in full where folded curves are left off the page. */
+  readonly inFull?: string | undefined;
 }
 
-export function CurvePlots({ curves, workedHref }: CurvePlotsProps) {
-  return byAxes(curves).map(([first, ...others]) =>
-    first === undefined ? null : (
-      <div key={first.key} className="plots">
-        <CurvePlot curve={first} workedHref={workedHref} />
-        {others.length === 0 ? null : (
-          <details>
-            <summary>{others.length === 1 ? '1 more like it' : `${others.length} more like it`}</summary>
-            <div className="plots-small">
-              {others.map((curve) => (
-                <CurvePlot key={curve.key} curve={curve} workedHref={workedHref} small />
-              ))}
-            </div>
-          </details>
-        )}
-      </div>
-    ),
+export function CurvePlots({ curves, workedHref, inFull }: CurvePlotsProps) {
+  return plotGroups(curves).map(({ id, first, folded }) => (
+    <div key={id} className="plots">
+      {first === null ? null : <CurvePlot curve={first} workedHref={workedHref} inFull={inFull} />}
+      {folded.length === 0 ? null : (
+        <PartFold
+          id={id}
+          summary={foldLine(first, folded)}
+          what={folded.map((c) => c.label).join('; ')}
+          inFull={inFull}
+        >
+          <FoldedPlots curves={folded} workedHref={workedHref} />
+        </PartFold>
+      )}
+    </div>
+  ));
+}
+
+/** What the fold of a group holds. */
+export function FoldedPlots({ curves, workedHref }: Omit<CurvePlotsProps, 'inFull'>) {
+  return (
+    <div className="plots-small">
+      {curves.map((curve) => (
+        <CurvePlot key={curve.key} curve={curve} workedHref={workedHref} small />
+      ))}
+    </div>
   );
 }
 
+interface PlotGroup {
+  /** Name of its fold within the page. */
+  readonly id: string;
+  /** The one that stands open; null where all are folded. */
+  readonly first: Curve | null;
+  readonly folded: readonly Curve[];
+}
+
 /** Curves of the same quantities together, in the order of the first of each. */
-function byAxes(curves: readonly Curve[]): readonly (readonly Curve[])[] {
+export function plotGroups(curves: readonly Curve[]): readonly PlotGroup[] {
   const groups = new Map<string, Curve[]>();
   for (const curve of curves) {
     const axes = `${curve.xLabel} ${curve.yLabel}`;
     groups.set(axes, [...(groups.get(axes) ?? []), curve]);
   }
-  return [...groups.values()];
+  return [...groups.values()].flatMap((group) => {
+    const [first, ...others] = group;
+    if (first === undefined) return [];
+    const id = `plots-${first.key}`;
+    return [isOfShaft(first) ? { id, first: null, folded: group } : { id, first, folded: others }];
+  });
+}
+
+function isOfShaft({ marks }: Curve): boolean {
+  return marks.some((m) => m.stands !== undefined);
+}
+
+function foldLine(first: Curve | null, { length }: readonly Curve[]): string {
+  if (first !== null) return length === 1 ? '1 more like it' : `${length} more like it`;
+  return length === 1
+    ? '1 shaft drawn with the moments along it'
+    : `${length} shafts drawn with the moments along them`;
 }

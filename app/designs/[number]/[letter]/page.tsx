@@ -18,7 +18,8 @@ import { SectionViews, WeakestLink } from './_parts/worked-views';
 
 interface Props {
   readonly params: Promise<{ number: string; letter: string }>;
-  readonly searchParams: Promise<{ method?: string }>;
+  /** `in=full`: nothing is left off. */
+  readonly searchParams: Promise<{ method?: string; in?: string }>;
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
@@ -27,22 +28,40 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
 }
 
 export default async function RevisionPage({ params, searchParams }: Props) {
-  const [{ number, letter }, { method }] = [await params, await searchParams];
+  const [{ number, letter }, { method, in: form }] = [await params, await searchParams];
+  const inFull = form === 'full' ? undefined : addresses.inFull(number, letter, method);
   const asked = method === undefined ? { design: number, letter } : { design: number, letter, method };
   const result = await revisionSheet(await currentViewer(), asked);
   return shown(result, (sheet) => (
     <PageFrame club={sheet.design.club.code}>
-      <RevisionSheet sheet={sheet} />
-      <FollowInPlace sides={[{ label: null, href: addresses.trace(number, letter, method) }]} />
+      <RevisionSheet sheet={sheet} inFull={inFull} />
+      <FollowInPlace
+        sides={[{ label: null, href: addresses.trace(number, letter, method) }]}
+        folds={addresses.fold(number, letter, method)}
+      />
     </PageFrame>
   ));
 }
 
+interface RevisionSheetProps {
+  readonly sheet: SheetView;
+  /** Address of the sheet in full where this one leaves off what is folded. */
+  readonly inFull: string | undefined;
+}
+
 /** A sheet without a form follows from its facts as a whole; with one, only its title and views do. */
-function RevisionSheet({ sheet }: { readonly sheet: SheetView }) {
+function RevisionSheet({ sheet, inFull }: RevisionSheetProps) {
   const { design, revision, changed, shown, holdPoints, findings, threads, presentMethod } = sheet;
   // Both hashes stand for all that they were taken of; what changed follows from an older assessment too.
-  const source = [design.number, revision.letter, revision.documentHash, shown.hash, changed, holdPoints];
+  const source = [
+    design.number,
+    revision.letter,
+    revision.documentHash,
+    shown.hash,
+    changed,
+    holdPoints,
+    inFull,
+  ];
   if (!hasForms(sheet)) {
     return (
       <Unchanging from={['sheet', ...source, titleOf(sheet), findings, threads, presentMethod]}>
@@ -51,7 +70,7 @@ function RevisionSheet({ sheet }: { readonly sheet: SheetView }) {
           marginLabel={marginLabel}
           margin={<Margin sheet={sheet} />}
         >
-          <Views sheet={sheet} />
+          <Views sheet={sheet} inFull={inFull} />
         </Sheet>
       </Unchanging>
     );
@@ -63,7 +82,7 @@ function RevisionSheet({ sheet }: { readonly sheet: SheetView }) {
       margin={<Margin sheet={sheet} />}
     >
       <Unchanging from={['views', ...source, pinsOf(sheet)]}>
-        <Views sheet={sheet} />
+        <Views sheet={sheet} inFull={inFull} />
       </Unchanging>
     </Sheet>
   );
@@ -71,14 +90,14 @@ function RevisionSheet({ sheet }: { readonly sheet: SheetView }) {
 
 const marginLabel = 'Findings and remarks';
 
-function Views({ sheet }: { readonly sheet: SheetView }) {
+function Views({ sheet, inFull }: RevisionSheetProps) {
   const { design, revision, assessment, changed } = sheet;
   const worked = { number: design.number, revision, assessment, changed };
   return (
     <>
       <WeakestLink {...worked} />
       <HoldPointsView sheet={sheet} />
-      <SectionViews {...worked} pins={pinsOf(sheet)} />
+      <SectionViews {...worked} pins={pinsOf(sheet)} inFull={inFull} />
     </>
   );
 }

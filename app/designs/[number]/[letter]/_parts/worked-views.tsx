@@ -7,11 +7,13 @@ import type { SheetView } from '@/lib/service/views/sheet';
 import { CheckTables } from '@/lib/ui/checks/check-tables';
 import { FigureTable } from '@/lib/ui/checks/figure-table';
 import type { RemarkPin } from '@/lib/ui/checks/remark-pin';
+import { sectionCounts } from '@/lib/ui/checks/section-counts';
 import { bySection } from '@/lib/ui/checks/sections';
 import { ChangedSince } from '@/lib/ui/compare/changed-since';
 import { Ladder } from '@/lib/ui/ladder/ladder';
 import { CurvePlots } from '@/lib/ui/plot/curve-plots';
 import { HeadlineSentence } from '@/lib/ui/sheet/headline-sentence';
+import { PartFold } from '@/lib/ui/sheet/part-fold';
 import { View } from '@/lib/ui/sheet/view';
 import { ViewIndex } from '@/lib/ui/sheet/view-index';
 import { viewLetter } from '@/lib/ui/sheet/view-letter';
@@ -52,8 +54,14 @@ export function WeakestLink({ number, revision, assessment, changed }: WorkedPro
   );
 }
 
+interface SectionViewsProps extends WorkedProps {
+  readonly pins: readonly RemarkPin[];
+  /** Address of the sheet in full where this one leaves off what is folded; undefined on the sheet in full. */
+  readonly inFull: string | undefined;
+}
+
 /** What is shown of it after them. */
-export function SectionViews({ pins, ...worked }: WorkedProps & { readonly pins: readonly RemarkPin[] }) {
+export function SectionViews({ pins, inFull, ...worked }: SectionViewsProps) {
   const { number, revision, assessment, changed } = worked;
   const { letter } = revision;
   const sections = sectionsOf(assessment);
@@ -72,15 +80,22 @@ export function SectionViews({ pins, ...worked }: WorkedProps & { readonly pins:
             </a>
           }
         >
-          <ChangedSince letter={letter} {...changed} />
+          <ChangedSince letter={letter} {...changed} inFull={inFull} />
         </View>
       )}
       {sections.map((s, i) => (
-        <View key={s.key} letter={at(i)} title={s.label} id={`section-${s.key}`}>
+        <View
+          key={s.key}
+          letter={at(i)}
+          title={s.label}
+          id={`section-${s.key}`}
+          aside={sectionCounts(s.checks) ?? undefined}
+        >
           <Section
             section={s}
             workedHref={workedHref}
             pins={pins}
+            inFull={inFull}
             weakest={assessment.headline.weakest}
             drawing={
               s.key !== 'gears' ? null : (
@@ -98,9 +113,18 @@ export function SectionViews({ pins, ...worked }: WorkedProps & { readonly pins:
         letter={at(sections.length)}
         title="As entered"
         id="entered"
-        aside={<a href={workedHref}>the worked sheet</a>}
+        aside={
+          <>
+            {inFull === undefined ? null : (
+              <>
+                <a href={inFull}>the sheet in full</a> ·{' '}
+              </>
+            )}
+            <a href={workedHref}>the worked sheet</a>
+          </>
+        }
       >
-        <Entered document={revision.document} pins={pins} changed={changedIn(worked)} />
+        <Entered document={revision.document} pins={pins} changed={changedIn(worked)} inFull={inFull} />
       </View>
     </>
   );
@@ -112,12 +136,13 @@ function lettersAfter(changed: WorkedProps['changed']): (i: number) => string {
   return (i) => viewLetter(first + i);
 }
 
-function changedIn({ revision, changed }: WorkedProps) {
+/** What this revision changed, for the marks on what was entered. */
+export function changedIn({ revision, changed }: WorkedProps) {
   if (changed === null) return undefined;
   return { letter: revision.letter, paths: new Set(changed.fields.map((f) => f.path)) };
 }
 
-interface SectionRows {
+export interface SectionRows {
   readonly key: string;
   readonly label: string;
   readonly checks: SheetView['assessment']['checks'];
@@ -125,7 +150,8 @@ interface SectionRows {
   readonly curves: SheetView['assessment']['curves'];
 }
 
-function sectionsOf(assessment: SheetView['assessment']): SectionRows[] {
+/** Everything but the worked steps, by section. */
+export function sectionsOf(assessment: SheetView['assessment']): SectionRows[] {
   const all = [...assessment.checks, ...assessment.figures, ...assessment.curves];
   return bySection(all).map(({ key, label }) => ({
     key,
@@ -136,29 +162,44 @@ function sectionsOf(assessment: SheetView['assessment']): SectionRows[] {
   }));
 }
 
-interface SectionProps {
-  readonly section: SectionRows;
-  readonly workedHref: string;
-  readonly pins: readonly RemarkPin[];
+interface SectionProps extends SectionFiguresProps {
+  readonly inFull: string | undefined;
   /** Key of the weakest check, which is never folded away. */
   readonly weakest: string | null;
   /** What the section is of, drawn. */
   readonly drawing: ReactNode;
 }
 
-function Section({ section, workedHref, pins, weakest, drawing }: SectionProps) {
-  const { label, checks, figures, curves } = section;
+function Section({ section, workedHref, pins, inFull, weakest, drawing }: SectionProps) {
+  const { key, label, checks, figures, curves } = section;
+  const count = figures.length === 1 ? '1 figure' : `${figures.length} figures`;
+  const spokenOf = figures.some((f) => pins.some((p) => p.at === f.key));
   return (
     <>
       <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} fold weakest={weakest} />
       {drawing}
-      <CurvePlots curves={curves} workedHref={workedHref} />
+      <CurvePlots curves={curves} workedHref={workedHref} inFull={inFull} />
       {figures.length === 0 ? null : (
-        <details>
-          <summary>{figures.length === 1 ? '1 figure' : `${figures.length} figures`}</summary>
-          <FigureTable caption={`Figures: ${label}`} figures={figures} workedHref={workedHref} pins={pins} />
-        </details>
+        <PartFold
+          id={`figures-${key}`}
+          summary={count}
+          what={`${count} of “${label}”`}
+          inFull={spokenOf ? undefined : inFull}
+        >
+          <SectionFigures section={section} workedHref={workedHref} pins={pins} />
+        </PartFold>
       )}
     </>
   );
+}
+
+interface SectionFiguresProps {
+  readonly section: SectionRows;
+  readonly workedHref: string;
+  readonly pins: readonly RemarkPin[];
+}
+
+/** The figures of a section, which stand in a fold. */
+export function SectionFigures({ section, ...table }: SectionFiguresProps) {
+  return <FigureTable caption={`Figures: ${section.label}`} figures={section.figures} {...table} />;
 }

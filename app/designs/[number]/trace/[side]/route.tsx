@@ -1,11 +1,9 @@
 // One number of a revision, or of the draft, followed back to what was entered: a piece of a page, fetched when a reader
 // unfolds the number. It is rendered once for its facts; a browser that has it asks only whether it may still show it.
-import { createHash } from 'node:crypto';
 import { redirect } from 'next/navigation';
 import { addresses } from '@/app/_parts/addresses';
-import { tracesMade } from '@/app/_parts/following/traces-made';
+import { pieceAnswer, pieceId, pieceRefused } from '@/app/_parts/following/pieces-made';
 import { fieldWords, partWords } from '@/lib/preview/words';
-import { tell } from '@/lib/service/failures';
 import { handbookFormulas } from '@/lib/service/handbook/handbook';
 import { followNumber } from '@/lib/service/sheets/follow-number';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
@@ -33,23 +31,10 @@ export async function GET(
     key: key.join('-'),
     ...(method === null ? {} : { method }),
   });
-  if (!result.ok) {
-    const { status, sentence } = tell(result.error);
-    return new Response(sentence, { status, headers: { 'cache-control': 'no-store' } });
-  }
+  if (!result.ok) return pieceRefused(result.error);
   const view = result.value;
-  const id = idOf(view, `${kind}-${key.join('-')}`, method);
-  const headers = { etag: `"${id}"`, 'cache-control': 'private, no-cache' };
-  if (request.headers.get('if-none-match') === headers.etag)
-    return new Response(null, { status: 304, headers });
-  const markup = await tracesMade(id, () => <Followed view={view} id={id} method={method} />);
-  return new Response(markup, { headers: { ...headers, 'content-type': 'text/html; charset=utf-8' } });
-}
-
-/** Stands for all that the markup follows from. */
-function idOf({ design, side, hashes }: TraceView, of: string, method: string | null): string {
-  const facts = JSON.stringify([design, side, hashes, of, method]);
-  return createHash('sha256').update(facts).digest('base64url').slice(0, 22);
+  const id = pieceId([view.design, view.side, view.hashes, `${kind}-${key.join('-')}`, method]);
+  return pieceAnswer(request, id, () => <Followed view={view} id={id} method={method} />);
 }
 
 interface FollowedProps {
