@@ -37,6 +37,20 @@ describe('without a spectrum', () => {
     expect(idle.caveat).toMatch(/holds no torque/);
   });
 
+  it('of torque next to none it is so too: every check of teeth still has its number', () => {
+    const none = new Asked(under([]));
+    for (const torque of [1e-50, 1e-7]) {
+      const idle = new Asked(under([load('idle', 100, torque)]));
+      for (const gear of gears)
+        expect(idle.check(`${gear}.root.life`).factor).toBeCloseTo(
+          none.check(`${gear}.root.life`).factor ?? Number.NaN,
+          12,
+        );
+    }
+    const rare = new Asked(under([load('rare', 1e-60, 11), load('usual', 100, 5)]));
+    expect(rare.check('train.stages.k1.pinion.root.life').factor).not.toBeNull();
+  });
+
   it('takes what the shares leave at the peak, bent both ways by a drive that reverses', () => {
     const rest = life(under([load('low', 80, 5)]), 'train.stages.k2.wheel');
     const spelled = life(

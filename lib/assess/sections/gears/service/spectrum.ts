@@ -32,16 +32,18 @@ export function spectrumOf(work: Work): Spectrum {
 }
 
 const whole = practice(1, 'all moves');
-/** Shares are entered in per cent; what is left of their sum by rounding is no load. */
+/** Shares are entered in per cent; what is left of their sum by rounding, not one move of the longest life, is no load. */
 const rounding = 1e-9;
+/** Nor is a torque of less than a millionth of the peak. */
+const slight = 1e-6;
 
 function readSpectrum(work: Work): Spectrum {
-  const { loads } = work.design.duty;
+  const { loads, peakTorque } = work.design.duty;
   const steps: LoadStep[] = [];
   let left = whole;
   for (const { id, share, torque, bending } of loads) {
     left = work.sheet.work('gears', 'duty.loads', shareLeft, { q_before: left, q: share }, `q_left.${id}`);
-    if (share.value > 0 && torque.value > 0)
+    if (share.value > rounding && torque.value / peakTorque.value > slight)
       steps.push({ id, share, torque, bothWays: bending === 'bothWays' });
   }
   if (left.value > rounding) steps.push(atPeak(work, left));
