@@ -20,9 +20,11 @@ interface EnteredProps extends Marks {
   readonly document: Design;
   /** Address of the sheet in full where the parts are left off the page; those that a remark speaks of never are. */
   readonly inFull?: string | undefined;
+  /** Whether parts that stand in the page stand open. */
+  readonly open?: boolean | undefined;
 }
 
-export function Entered({ document, inFull, ...marks }: EnteredProps) {
+export function Entered({ document, inFull, open, ...marks }: EnteredProps) {
   return partsOf(document).map((part) => (
     <PartFold
       key={part.path}
@@ -36,6 +38,7 @@ export function Entered({ document, inFull, ...marks }: EnteredProps) {
       }
       what={`what was entered under “${part.label}”`}
       inFull={marks.pins?.some((pin) => partOf(pin.at) === part.path) === true ? undefined : inFull}
+      open={open}
     >
       <GroupTables group={part} {...marks} />
     </PartFold>

@@ -24,21 +24,17 @@ export function openFolds(page: Document, href: string): () => void {
 }
 
 async function fill(fold: HTMLDetailsElement, href: string): Promise<void> {
-  const line = fold.querySelector(':scope > p');
   fold.removeAttribute('data-away');
   fold.setAttribute('aria-busy', 'true');
-  const waiting = statusLine('Fetching …');
-  line?.before(waiting);
-  const piece = await fetchPiece(href, fold.id);
-  waiting.remove();
-  setIn(fold, piece);
+  fold.querySelector(':scope > p')?.before(statusLine('Fetching …'));
+  setIn(fold, await fetchPiece(href, fold.id));
 }
 
 /** A fold whose content did not come keeps its link to the sheet in full, and asks again when it is opened anew. */
 function setIn(fold: HTMLDetailsElement, { ok, nodes }: Piece): void {
   fold.removeAttribute('aria-busy');
-  const line = fold.querySelector(':scope > p');
   for (const old of fold.querySelectorAll(':scope > [role="status"]')) old.remove();
+  const line = fold.querySelector(':scope > p');
   if (ok) {
     line?.replaceWith(...nodes);
     fold.removeAttribute('data-away');

@@ -38,6 +38,7 @@ export function ChangedSince({ inFull, ...p }: ChangedSinceProps & { readonly in
           summary={`${p.fields.length} fields changed`}
           what={`the ${p.fields.length} fields that differ from revision ${p.since}`}
           inFull={inFull}
+          open
         >
           <ChangedFields {...p} />
         </PartFold>
@@ -55,6 +56,7 @@ export function ChangedSince({ inFull, ...p }: ChangedSinceProps & { readonly in
           summary={`${gained.length} checks hold that did not, or were not assessed`}
           what={`the ${gained.length} checks that hold since this revision`}
           inFull={inFull}
+          open
         >
           <ChecksGained {...p} />
         </PartFold>

@@ -21,6 +21,7 @@ export function CurvePlots({ curves, workedHref, inFull }: CurvePlotsProps) {
           summary={foldLine(first, folded)}
           what={folded.map((c) => c.label).join('; ')}
           inFull={inFull}
+          open
         >
           <FoldedPlots curves={folded} workedHref={workedHref} />
         </PartFold>

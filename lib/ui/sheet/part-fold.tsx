@@ -10,14 +10,16 @@ interface PartFoldProps {
   readonly what: string;
   /** Address of the sheet in full; undefined: the content stands in the page. */
   readonly inFull?: string | undefined;
+  /** Whether content that stands in the page stands open. */
+  readonly open?: boolean | undefined;
   readonly className?: string | undefined;
   readonly children: ReactNode;
 }
 
-export function PartFold({ id, summary, what, inFull, className, children }: PartFoldProps) {
+export function PartFold({ id, summary, what, inFull, open = false, className, children }: PartFoldProps) {
   if (inFull === undefined) {
     return (
-      <details id={id} className={className}>
+      <details id={id} className={className} open={open}>
         <summary>{summary}</summary>
         {children}
       </details>

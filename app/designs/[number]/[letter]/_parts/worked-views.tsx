@@ -56,7 +56,7 @@ export function WeakestLink({ number, revision, assessment, changed }: WorkedPro
 
 interface SectionViewsProps extends WorkedProps {
   readonly pins: readonly RemarkPin[];
-  /** Address of the sheet in full where this one leaves off what is folded; undefined on the sheet in full. */
+  /** Address of the sheet in full where this one leaves off what is folded; undefined on the sheet in full, where it stands open. */
   readonly inFull: string | undefined;
 }
 
@@ -124,7 +124,7 @@ export function SectionViews({ pins, inFull, ...worked }: SectionViewsProps) {
           </>
         }
       >
-        <Entered document={revision.document} pins={pins} changed={changedIn(worked)} inFull={inFull} />
+        <Entered document={revision.document} pins={pins} changed={changedIn(worked)} inFull={inFull} open />
       </View>
     </>
   );
@@ -185,6 +185,7 @@ function Section({ section, workedHref, pins, inFull, weakest, drawing }: Sectio
           summary={count}
           what={`${count} of “${label}”`}
           inFull={spokenOf ? undefined : inFull}
+          open
         >
           <SectionFigures section={section} workedHref={workedHref} pins={pins} />
         </PartFold>
