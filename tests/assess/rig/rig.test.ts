@@ -30,6 +30,16 @@ function worked(change: (d: Design) => void = () => undefined) {
   };
 }
 
+describe('what the holding is not held to', () => {
+  it('is a strike at the stop, which the check says where there are stops', () => {
+    expect(worked().hold?.caveat).toMatch(/A strike at the stop is not in it/);
+    const none = worked((d) => {
+      d.output.stops = 'none';
+    });
+    expect(none.hold?.caveat).not.toMatch(/strike/);
+  });
+});
+
 describe('a rig whose axis lies level', () => {
   const w = worked();
 
@@ -49,7 +59,7 @@ describe('a rig whose axis lies level', () => {
   it('keeps what a pull has shown before what clamps should hold', () => {
     const shown = worked((d) => Object.assign(d.rig, { holdTorque: 77 }));
     expect(shown.hold?.capacity).toBe(77);
-    expect(shown.hold?.caveat).toBeNull();
+    expect(shown.hold?.caveat).not.toMatch(/not shown by a pull/);
   });
 
   it('is not assessed without the mass or the edge, whatever the friction', () => {

@@ -42,10 +42,7 @@ export function hold(work: Work, drive: DriveWork): void {
       : typeof holding === 'string'
         ? `The torque that the holding takes is not entered, and not to be worked out. ${holding}`
         : missingVoltage,
-    caveat:
-      shown === null && typeof worked !== 'string'
-        ? 'Worked from clamps and friction as entered, not shown by a pull: clamps on plastic creep and must be retightened.'
-        : null,
+    caveat: caveatOf(shown === null && typeof worked !== 'string', work.design.output.stops !== 'none'),
     // Where nothing can be told of what is forced, it still has its place on the ladder, not assessed.
     torque: { at: drive.forced ?? duty.peakTorque, power: 1 },
   });
@@ -64,4 +61,16 @@ export function hold(work: Work, drive: DriveWork): void {
     better: 'less',
     missing: drive.forced === null ? missingVoltage : 'There is no arm.',
   });
+}
+
+function caveatOf(worked: boolean, stops: boolean): string | null {
+  const words = [
+    worked
+      ? 'Worked from clamps and friction as entered, not shown by a pull: clamps on plastic creep and must be retightened.'
+      : null,
+    stops
+      ? 'A strike at the stop is not in it: for a moment the rig must take what stops load and arm, which may be many times more.'
+      : null,
+  ].filter((w) => w !== null);
+  return words.length === 0 ? null : words.join(' ');
 }
