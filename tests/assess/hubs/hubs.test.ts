@@ -236,6 +236,7 @@ describe('hubs that grip', () => {
 
   it('a press fit in PA-CF on steel: fresh hoop stress by hand, slip with a third of the pressure', () => {
     const { check } = hubs({ ...onSteel, [wheelHub]: press }, 293.15);
+    expect(check(`${wheelHub}.slip`).caveat).toMatch(/pressing smooths the faces/);
     // Hub 5 GPa, ν 0.35: (640/512 + 0.35)/5000 = 3.2e-4; steel (1 − 0.29)/206000 = 3.45e-6 per MPa.
     const p = 60e-3 / 8 / (1.6 / 5000 + 0.71 / 206000);
     expect((check(`${wheelHub}.split`).demand ?? 0) / 1e6).toBeCloseTo(p * 1.25, 6);
