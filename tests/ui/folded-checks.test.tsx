@@ -39,6 +39,28 @@ describe('tables of checks on a sheet', () => {
     expect(folds(markup(<CheckTables label="Supply" checks={held} fold pins={pins} />))).toBe(0);
   });
 
+  it('fold what holds apart from what does not, when those that hold are many and compared with none', () => {
+    const more = ['d', 'e'].map((key) => check(key, { label: `Switch ${key}, current`, required: 1 }));
+    const unlike = [...held, ...more, below].map((c) => ({ ...c, demandLabel: `Demand on ${c.key}` }));
+    const html = markup(<CheckTables label="Supply" checks={unlike} fold />);
+    expect(folds(html)).toBe(1);
+    expect(html.indexOf('id="check-c"')).toBeLessThan(html.indexOf('<details'));
+    for (const key of ['a', 'b', 'd', 'e'])
+      expect(html.indexOf(`id="check-${key}"`)).toBeGreaterThan(html.indexOf('<details'));
+  });
+
+  it('of kinds that are called alike say what is demanded too', () => {
+    const of = (demandLabel: string, key: string) =>
+      ['1', '2'].map((n) =>
+        check(`${key}${n}`, { label: `Shaft ${n}, deflection`, demandLabel, required: 1 }),
+      );
+    const text = words(
+      <CheckTables label="Shafts" checks={[...of('At the wheel', 'w'), ...of('At the pulley', 'p')]} fold />,
+    );
+    expect(text).toContain('Deflection, static (At the wheel): 2 checks hold');
+    expect(text).toContain('Deflection, static (At the pulley): 2 checks hold');
+  });
+
   it('are never folded where a signature binds them', () => {
     expect(folds(markup(<CheckTables label="Supply" checks={held} />))).toBe(0);
   });

@@ -23,18 +23,20 @@ interface CheckTablesProps {
   readonly weakest?: string | null | undefined;
 }
 
-/** As many that are not assessed stand open; more are folded to one line a section. */
-const fewUnknown = 3;
+/** As many stand open for the sake of one line less; more are folded. */
+const few = 3;
 
 export function CheckTables({ fold = false, weakest = null, pins = [], ...tables }: CheckTablesProps) {
   const { label, checks, workedHref } = tables;
   const tells = (c: Check) => c.key === weakest || pins.some((p) => p.at === c.key);
   const unknown = checks.filter((c) => c.status === 'not assessed' && !tells(c));
-  const foldsUnknown = fold && unknown.length > fewUnknown;
+  const foldsUnknown = fold && unknown.length > few;
   const shown = foldsUnknown ? checks.filter((c) => !unknown.includes(c)) : checks;
+  const held = (c: Check) => c.status === 'holds' && !tells(c);
+  const kinds = fold ? byKind(shown).flatMap((kind) => apart(kind, held)) : byKind(shown);
   return (
     <>
-      {byKind(shown).map((kind) => {
+      {kinds.map((kind) => {
         const table = (
           <CheckTable
             key={kind.key}
@@ -45,7 +47,7 @@ export function CheckTables({ fold = false, weakest = null, pins = [], ...tables
             pins={pins}
           />
         );
-        return fold && kind.checks.every((c) => c.status === 'holds' && !tells(c)) ? (
+        return fold && kind.checks.every(held) ? (
           <Folded key={kind.key} kind={kind}>
             {table}
           </Folded>
@@ -56,6 +58,17 @@ export function CheckTables({ fold = false, weakest = null, pins = [], ...tables
       {foldsUnknown ? <FoldedUnknown checks={unknown} workedHref={workedHref} /> : null}
     </>
   );
+}
+
+/** Those that stand alone are compared with none: what holds of them is folded apart from what does not. */
+function apart(kind: Kind, held: (check: Check) => boolean): readonly Kind[] {
+  const holding = kind.checks.filter(held);
+  const telling = kind.checks.filter((c) => !held(c));
+  if (kind.label !== '' || holding.length <= few || telling.length === 0) return [kind];
+  return [
+    { ...kind, checks: telling },
+    { ...kind, key: `${kind.key} held`, checks: holding },
+  ];
 }
 
 /** What is not assessed, under what it lacks. */

@@ -17,7 +17,7 @@ export function byKind(checks: readonly Check[]): Kind[] {
   }
   const shared = [...groups].filter(([, group]) => group.length > 1 && new Set(group.map(partOf)).size === 1);
   const alone = checks.filter((c) => !shared.some(([, group]) => group.includes(c)));
-  const kinds = shared.map(([key, group]) => ({ key, label: kindLabel(group), checks: group }));
+  const kinds = shared.map(([key, group]) => ({ key, label: labelAmong(group, shared), checks: group }));
   return alone.length === 0 ? kinds : [{ key: 'alone', label: '', checks: alone }, ...kinds];
 }
 
@@ -28,6 +28,16 @@ export function elementOf(check: Check): string {
 
 function partOf(check: Check): string {
   return check.label.split(', ').slice(1).join(', ');
+}
+
+/** What is demanded is said too where another kind is called alike. */
+function labelAmong(
+  group: readonly Check[],
+  shared: readonly (readonly [string, readonly Check[]])[],
+): string {
+  const label = kindLabel(group);
+  const alike = shared.filter(([, other]) => kindLabel(other) === label).length > 1;
+  return alike ? `${label} (${group[0]?.demandLabel})` : label;
 }
 
 function kindLabel(group: readonly Check[]): string {
