@@ -79,7 +79,7 @@ const blocked = 'Nothing that is known of the train gives: describe its shafts a
 const twoMasses = practice(1.27, 'arm and rotor may rebound from one another: worked in time, no source');
 
 /** Against a stop that does not give. */
-export function rigidTorque(work: Work, swing: Swing | string, { known }: StiffnessWork): Traced | string {
+function rigidTorque(work: Work, swing: Swing | string, { known }: StiffnessWork): Traced | string {
   if (typeof swing === 'string') return swing;
   if (known === null) return blocked;
   const { at, push: T_d, energy: E, rotorShare: s_R } = swing;
@@ -94,7 +94,7 @@ export interface Blow {
 }
 
 /** `rigid` is the torque on a stop that does not give: a spring is not struck harder. */
-export function blowOf(
+function blowOf(
   work: Work,
   swing: Swing | string,
   rigid: Traced | string,
