@@ -1,18 +1,22 @@
-// The calculations to be timed, each on one document: an assessment, and a step of the draft's preview.
+// The calculations to be timed: the assessment of the starter with every part, and a step of a draft's preview.
 import { createElement } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { assess } from '@/lib/assess/assess';
 import type { Design } from '@/lib/design/document';
 import { applyEdit, type DraftContent } from '@/lib/design/edit';
+import { starters } from '@/lib/design/starters/registry';
 import { FindingList } from '@/lib/ui/findings/finding-list';
 import { Ladder } from '@/lib/ui/ladder/ladder';
 
-/** Times nothing itself: each function is one run. */
+const { title, document: starter } = starters.lifter;
+
+/** Times nothing itself: each function is one run. The draft is a document of its own. */
 export function calculationsOf(document: Design) {
   let content: DraftContent = { document, pending: {} };
   return {
-    assessed: () => assess(document),
-    assessedWithSheet: () => assess(document, { sheet: true }),
+    starter: title,
+    assessed: () => assess(starter),
+    assessedWithSheet: () => assess(starter, { sheet: true }),
     /** What follows a keystroke: the edit, the way to the worker and back, the assessment, and the preview's markup. */
     preview: (turn: number) => {
       const text = String(document.duty.peakTorque * (1 + (turn % 2) / 100));
