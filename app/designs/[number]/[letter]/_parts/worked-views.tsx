@@ -142,7 +142,7 @@ export function changedIn({ revision, changed }: WorkedProps) {
   return { letter: revision.letter, paths: new Set(changed.fields.map((f) => f.path)) };
 }
 
-export interface SectionRows {
+interface SectionRows {
   readonly key: string;
   readonly label: string;
   readonly checks: SheetView['assessment']['checks'];
