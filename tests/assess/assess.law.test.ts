@@ -35,7 +35,7 @@ describe('over 10 000 valid designs', () => {
     );
     // The draw must not be so wild that hardly a tooth is worked: of two gears a stage, more than one in ten is.
     expect(assessed).toBeGreaterThan(0.2 * stages);
-  }, 300_000);
+  }, 900_000);
 });
 
 describe('over 200 valid designs', () => {
@@ -52,7 +52,7 @@ describe('over 200 valid designs', () => {
       }),
       { numRuns: 200, seed: seed + 1 },
     );
-  }, 300_000);
+  }, 900_000);
 
   it('gives the same numbers with the sheet and without', () => {
     fc.assert(
@@ -65,7 +65,7 @@ describe('over 200 valid designs', () => {
       }),
       { numRuns: 200, seed: seed + 2 },
     );
-  }, 300_000);
+  }, 900_000);
 
   it('gives every figure and check one key, a value or a reason, and a status that its numbers bear out', () => {
     fc.assert(
@@ -85,7 +85,7 @@ describe('over 200 valid designs', () => {
       }),
       { numRuns: 200, seed: seed + 3 },
     );
-  }, 300_000);
+  }, 900_000);
 });
 
 /** Gears of metal by their paths; they are judged at one overload by their yield strength. */
@@ -98,6 +98,7 @@ const gearOf = (key: string) => key.replace(/\.(root|flank)\..*$/, '');
 describe('over 300 plausible designs', () => {
   // Load factors of metal gears fall as the load rises, so their stress rises by less than the torque.
   it('raises the root stress of plastics in proportion to the peak torque, of metals by no more than that', () => {
+    let compared = 0;
     fc.assert(
       fc.property(plausibleDesign, fc.double({ min: 1.05, max: 3, noNaN: true }), (document, by) => {
         fc.pre(document.duty.peakTorque * by <= 5000);
@@ -105,7 +106,6 @@ describe('over 300 plausible designs', () => {
         const { checks } = assess(document);
         const before = new Map(checks.map((c) => [c.key, c]));
         const metal = metalGears(checks);
-        let compared = 0;
         for (const c of assess(more).checks) {
           const was = before.get(c.key);
           if (!c.key.endsWith('.root.peak') || c.demand === null || !was || was.demand === null) continue;
@@ -116,14 +116,16 @@ describe('over 300 plausible designs', () => {
             expect(rise).toBeLessThanOrEqual(by * (1 + 1e-9));
           } else expect(rise / by).toBeCloseTo(1, 9);
         }
-        return compared > 0;
       }),
       { numRuns: 300, seed: seed + 4 },
     );
-  }, 300_000);
+    // Designs of belts and worms alone have nothing to compare; most have pairs.
+    expect(compared).toBeGreaterThan(300);
+  }, 900_000);
 
   // Not of metal: shafts that lean leave a wide hard face touching at its end, so it may hold less than a narrow one.
   it('lets a wider face of plastic hold at least as much, root and flank, static and for life', () => {
+    let compared = 0;
     fc.assert(
       fc.property(plausibleDesign, fc.double({ min: 1.05, max: 3, noNaN: true }), (document, by) => {
         const stages = document.train.stages.map((s) =>
@@ -133,7 +135,6 @@ describe('over 300 plausible designs', () => {
         const { checks } = assess(document);
         const before = new Map(checks.map((c) => [c.key, c]));
         const metal = metalGears(checks);
-        let compared = 0;
         for (const c of assess(wider).checks) {
           const was = before.get(c.key);
           if (metal.has(gearOf(c.key))) continue;
@@ -142,11 +143,12 @@ describe('over 300 plausible designs', () => {
           compared++;
           expect(c.factor, c.key).toBeGreaterThanOrEqual(was.factor * (1 - 1e-9));
         }
-        return compared >= 0;
       }),
       { numRuns: 300, seed: seed + 5 },
     );
-  }, 300_000);
+    // Designs of belts and worms alone have nothing to compare; most have pairs.
+    expect(compared).toBeGreaterThan(300);
+  }, 900_000);
 
   it('never names a weakest link that another on the ladder that gives way undercuts', () => {
     fc.assert(
@@ -165,5 +167,5 @@ describe('over 300 plausible designs', () => {
       }),
       { numRuns: 300, seed: seed + 6 },
     );
-  }, 300_000);
+  }, 900_000);
 });

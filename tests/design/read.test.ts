@@ -30,7 +30,7 @@ describe('a document read into SI', () => {
     expect(si.motor.windingLimit.value).toBeCloseTo(393.15, 12);
     expect(si.motor.windingToCase?.value).toBe(0.55);
     expect(si.train.coolingArea?.value).toBeCloseTo(0.062, 15);
-    expect(mid.module.value).toBeCloseTo(0.002, 15);
+    expect(mid.module.value).toBeCloseTo(0.003, 15);
     expect(mid.pressureAngle.value).toBeCloseTo(Math.PI / 9, 14);
     expect(mid.wheel.solidFraction.value).toBe(1);
     expect(si.sensor.linearity?.value).toBeCloseTo(0.003, 15);
