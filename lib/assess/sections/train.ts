@@ -5,11 +5,12 @@ import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../sheet';
 import { addFigure, type TrainWork, type Work } from '../work';
 import type { DutyWork } from './duty';
-import { type StageWork, workStage } from './gears/kinds';
+import { workStage } from './gears/kinds';
 import { placesOf } from './gears/pair/stage';
 import { assumedEfficiency } from './gears/service/friction';
 import { outputShaft, type Shaft } from './gears/service/loads';
 import { caseTemperatureOf } from './gears/service/temperature';
+import type { StageWork } from './gears/stage-work';
 
 export function trainSection(work: Work, duty: DutyWork): TrainWork {
   const { stages, motorShaft } = stagesOf(work, duty);

@@ -11,10 +11,7 @@ import { practice } from '../../sheet';
 import { addFigure, type Work } from '../../work';
 import { standardGravity } from '../output/motion';
 
-const oneFace = practice(
-  1,
-  'one face of each clamp is counted, on the safe side',
-);
+const oneFace = practice(1, 'one face of each clamp is counted, on the safe side');
 const asked = {
   level: 'Enter number and force of the clamps, the mass of the rig and the distance to its tipping edge.',
   upright: 'Enter number, force and distance of the clamps and the friction under the rig.',
