@@ -118,6 +118,7 @@ const others: Readonly<Record<string, string>> = {
   'threads/anchors anchorLabel': 'works on what it is given',
   'threads/views threadViews': 'arranges what a use case has read',
   'handbook/handbook handbook': 'open to everyone: holds nothing of any club',
+  'handbook/handbook handbookRow': 'open to everyone: holds nothing of any club',
   'handbook/handbook handbookFormulas': 'open to everyone: holds nothing of any club',
   'members/role-words roleNamed': 'words only',
   'ledger/health health': 'tells only whether the database answers',
