@@ -11,7 +11,7 @@ import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { SheetView } from '@/lib/service/views/sheet';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { HoldPointsView } from './_parts/hold-points-view';
-import { hasForms, Margin } from './_parts/margin';
+import { BelowFindings, Findings, hasForms } from './_parts/margin';
 import { pinsOf } from './_parts/pins';
 import { RevisionTitle, Title, titleOf } from './_parts/revision-title';
 import { SectionViews, WeakestLink } from './_parts/worked-views';
@@ -49,7 +49,7 @@ interface RevisionSheetProps {
   readonly inFull: string | undefined;
 }
 
-/** A sheet without a form follows from its facts as a whole; with one, only its title and views do. */
+/** A sheet without a form follows from its facts as a whole; with one, its views and findings do, each for itself. */
 function RevisionSheet({ sheet, inFull }: RevisionSheetProps) {
   const { design, revision, changed, shown, holdPoints, findings, threads, presentMethod } = sheet;
   // Both hashes stand for all that they were taken of; what changed follows from an older assessment too.
@@ -68,7 +68,12 @@ function RevisionSheet({ sheet, inFull }: RevisionSheetProps) {
         <Sheet
           title={<Title sheet={titleOf(sheet)} />}
           marginLabel={marginLabel}
-          margin={<Margin sheet={sheet} />}
+          margin={
+            <>
+              <Findings sheet={sheet} />
+              <BelowFindings sheet={sheet} />
+            </>
+          }
         >
           <Views sheet={sheet} inFull={inFull} />
         </Sheet>
@@ -79,7 +84,14 @@ function RevisionSheet({ sheet, inFull }: RevisionSheetProps) {
     <Sheet
       title={<RevisionTitle sheet={sheet} />}
       marginLabel={marginLabel}
-      margin={<Margin sheet={sheet} />}
+      margin={
+        <>
+          <Unchanging from={['findings', design.number, revision.letter, findings, pinsOf(sheet)]}>
+            <Findings sheet={sheet} />
+          </Unchanging>
+          <BelowFindings sheet={sheet} />
+        </>
+      }
     >
       <Unchanging from={['views', ...source, pinsOf(sheet)]}>
         <Views sheet={sheet} inFull={inFull} />

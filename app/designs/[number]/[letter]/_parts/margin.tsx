@@ -18,17 +18,24 @@ export function hasForms({ may, threads }: SheetView): boolean {
   return may.reassess || threads.some((t) => t.mayReply || t.mayResolve);
 }
 
-export function Margin({ sheet }: { readonly sheet: SheetView }) {
+/** The findings with what was decided about them: no form among them. */
+export function Findings({ sheet }: { readonly sheet: SheetView }) {
   const byKey = new Map(sheet.findings.map((f) => [f.finding.key, f]));
   return (
+    <MarginBlock title="Findings" id="findings">
+      <FindingList
+        findings={sheet.findings.map((f) => f.finding)}
+        pins={pinsOf(sheet)}
+        under={(finding) => <Decision view={byKey.get(finding.key)} sheet={sheet} />}
+      />
+    </MarginBlock>
+  );
+}
+
+/** What stands in the margin below the findings. */
+export function BelowFindings({ sheet }: { readonly sheet: SheetView }) {
+  return (
     <>
-      <MarginBlock title="Findings" id="findings">
-        <FindingList
-          findings={sheet.findings.map((f) => f.finding)}
-          pins={pinsOf(sheet)}
-          under={(finding) => <Decision view={byKey.get(finding.key)} sheet={sheet} />}
-        />
-      </MarginBlock>
       <MarginBlock title="Remarks" id="remarks">
         <Threads sheet={sheet} />
         {sheet.may.write ? (
