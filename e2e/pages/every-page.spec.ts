@@ -42,7 +42,7 @@ const places: readonly Place[] = [
 
 for (const { name, who, address } of places) {
   test(`${name}: ${address}`, async ({ enter, open }) => {
-    test.setTimeout(180_000);
+    test.setTimeout(420_000);
     const page = await (who === null ? open() : enter(who));
     await page.goto(address);
     await awake(page);
@@ -52,7 +52,7 @@ for (const { name, who, address } of places) {
 }
 
 test('a sheet on which numbers are followed', async ({ enter }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(420_000);
   const page = await enter('odile');
   await page.goto('/designs/SB-003/C');
   await awake(page);
@@ -94,7 +94,7 @@ test('a signature to withdraw', async ({ enter }) => {
 });
 
 test('a draft with text that does not fit', async ({ enter }) => {
-  test.setTimeout(180_000);
+  test.setTimeout(420_000);
   const page = await enter('isa');
   await newDesign(page, 'Boat lift brake', 'Lifter');
   await page.locator('[id="field-duty.peakTorque"]').fill('heavy');
