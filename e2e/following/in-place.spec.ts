@@ -24,7 +24,7 @@ function shutFold(within: Locator): Locator {
 test('by keyboard: a factor unfolds three levels to an entered number, and the address stays', async ({
   enter,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const page = await enter('isa');
   await page.goto(address);
   const check = row(page).getByRole('button', { name: 'Stage 3 wheel' });

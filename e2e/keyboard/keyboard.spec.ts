@@ -5,7 +5,7 @@ import { demoPassword, expect, test } from '../people';
 import { tabTo } from './keys';
 
 test('by keyboard: sign in, open a design, reach a check and how it is worked', async ({ open }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const page = await open();
   await page.goto('/sign-in');
   await page.keyboard.press('Tab');

@@ -6,7 +6,7 @@ import { demoPassword, expect, test } from '../people';
 test('two people take a design from a starter to a released bench spin, and the next revision starts unsigned', async ({
   enter,
 }) => {
-  test.setTimeout(120_000);
+  test.setTimeout(300_000);
   const [tam, odile] = [await enter('tam'), await enter('odile')];
 
   const number = await newDesign(tam, 'Slipway winch brake arm', 'Swing arm');
