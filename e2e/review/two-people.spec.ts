@@ -49,12 +49,18 @@ test('two people take a design from a starter to a released bench spin, and the 
   await odile.getByRole('button', { name: 'Resolve thread 1' }).click();
   await expect(odile.locator('#thread-1')).toContainText('Resolved by Odile Fenn');
 
-  const finding = odile.locator('[id="finding-no-guard:rig.guard"]');
-  await finding.getByRole('link', { name: /^Decide/ }).click();
-  await odile.getByLabel('Decision').selectOption({ label: 'Reworked outside the document' });
-  await odile.getByLabel('Reason').fill('The lathe’s screen stands before the rig; seen there today.');
-  await odile.getByRole('button', { name: 'Decide', exact: true }).click();
-  await expect(finding).toContainText('Reworked outside the document by Odile Fenn');
+  const decisions = {
+    'finding-no-guard:rig.guard': 'The lathe’s screen stands before the rig; seen there today.',
+    'finding-strike-breaks:strike.peak': 'Spun without the arm: nothing can strike; the stops are taken off.',
+  };
+  for (const [id, reason] of Object.entries(decisions)) {
+    const finding = odile.locator(`[id="${id}"]`);
+    await finding.getByRole('link', { name: /^Decide/ }).click();
+    await odile.getByLabel('Decision').selectOption({ label: 'Reworked outside the document' });
+    await odile.getByLabel('Reason').fill(reason);
+    await odile.getByRole('button', { name: 'Decide', exact: true }).click();
+    await expect(finding).toContainText('Reworked outside the document by Odile Fenn');
+  }
 
   await tam.goto(`/designs/${number}/B/sign/benchSpin`);
   await expect(tam.getByText('Nobody who had a hand in this design signs for it.')).toBeVisible();
