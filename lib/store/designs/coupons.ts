@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { type Coupon, withCoupons } from '@/lib/design/coupons';
 import type { Design } from '@/lib/design/document';
 import { coupons } from '@/lib/design/parts/coupons';
+import { fieldOf } from '@/lib/quantity/field';
 import type { Database } from '../database';
 
 export interface CouponTestToKeep extends Omit<Coupon, 'id'> {
@@ -50,8 +51,9 @@ export async function couponTestsOfClub(db: Database, clubId: string): Promise<K
   }));
 }
 
+const list = fieldOf(coupons);
 /** What a document has room for. */
-const mostCoupons = 40;
+const mostCoupons = list?.kind === 'list' ? list.max : 0;
 
 const named = z.object(coupons.element.shape);
 
