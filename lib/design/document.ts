@@ -1,4 +1,4 @@
-// The design document, version 2: everything about an actuator that a review rests on.
+// The design document, version 3: everything about an actuator that a review rests on.
 import { z } from 'zod';
 import { caseBody } from './parts/case';
 import { coupons } from './parts/coupons';
@@ -12,7 +12,7 @@ import { sensor } from './parts/sensor';
 import { supply } from './parts/supply';
 import { train } from './parts/train';
 
-export const documentVersion = 2;
+export const documentVersion = 3;
 
 /** The parts in the order of the power flow; forms, sheets and comparisons follow this order. */
 export const parts = {

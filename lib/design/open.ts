@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { type Design, design, documentVersion } from './document';
 import { fieldAt } from './path';
 import { fromVersion1 } from './version-1';
+import { fromVersion2 } from './version-2';
 
 export interface Problem {
   /** Path of the field through ids where they are known; empty for the document as a whole. */
@@ -15,12 +16,12 @@ export type Opened =
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Steps from one document version to the next: `upgrades[1]` takes version 1 to 2. Pure functions of the raw
+ * Steps from one document version to the next: `upgrades[1]` takes version 1 to 2, and so on. Pure functions of the raw
  * document; an old revision is upgraded when read, never rewritten.
  */
 const upgrades: Readonly<
   Record<number, (raw: Readonly<Record<string, unknown>>) => Record<string, unknown>>
-> = { 1: fromVersion1 };
+> = { 1: fromVersion1, 2: fromVersion2 };
 
 /** Any JSON value → a valid document of the present version, or the list of problems. */
 export function openDocument(raw: unknown): Opened {

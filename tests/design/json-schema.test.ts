@@ -52,7 +52,7 @@ function kindOf(shape: unknown): Node {
 describe('the exported JSON Schema', () => {
   it('says which vocabulary it uses and what it describes', () => {
     expect(schema.$schema).toBe('https://json-schema.org/draft/2020-12/schema');
-    expect(schema.title).toBe('Actuator design, document version 2');
+    expect(schema.title).toBe('Actuator design, document version 3');
     expect(schema.additionalProperties).toBe(false);
   });
 
@@ -77,7 +77,7 @@ describe('the exported JSON Schema', () => {
     ['supply.kind', 'coal'],
     ['rig.guard', 'yes'],
     ['rig.extra', 1],
-    ['version', 3],
+    ['version', 4],
   ])('refuses %s = %j, as opening does', (path, value) => {
     const spoilt = JSON.parse(JSON.stringify(starters.lifter.document));
     const [part = '', key] = path.split('.');

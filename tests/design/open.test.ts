@@ -102,8 +102,8 @@ describe('a document with a fault', () => {
   });
 
   it('says which versions can be read', () => {
-    expect(problems({ ...raw(), version: 3 })).toEqual([
-      { path: 'version', sentence: 'This document is of version 3; this Pawl reads up to 2.' },
+    expect(problems({ ...raw(), version: 4 })).toEqual([
+      { path: 'version', sentence: 'This document is of version 4; this Pawl reads up to 3.' },
     ]);
     expect(problems({ ...raw(), version: 0 })[0]?.sentence).toBe(
       'Documents of version 0 cannot be read any more.',

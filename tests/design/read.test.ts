@@ -56,7 +56,7 @@ describe('a document read into SI', () => {
     expect(si.supply.kind).toBe('bench');
     expect(si.rig.guard).toBe(false);
     expect(si.train.stages.map((s) => s.id)).toEqual(['quiet', 'second', 'third']);
-    expect(si.version).toBe(2);
+    expect(si.version).toBe(3);
   });
 
   it('does not touch the document', () => {

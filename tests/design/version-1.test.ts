@@ -3,8 +3,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
+import { documentVersion } from '@/lib/design/document';
 import { openDocument } from '@/lib/design/open';
 import { fieldsOf } from '@/lib/design/walk';
+import { leavesOf } from './leaves';
 
 const folder = path.join(import.meta.dirname, 'fixtures/version-1');
 const stored = readdirSync(folder).map((name) => ({
@@ -18,25 +20,17 @@ function opened(raw: unknown) {
   return result.document;
 }
 
-/** Every number, word and flag of a raw document by its path through ids. */
-function leaves(value: unknown, at = ''): [path: string, value: unknown][] {
-  if (Array.isArray(value)) return value.flatMap((item) => leaves(item, `${at}.${item.id}`));
-  if (typeof value === 'object' && value !== null)
-    return Object.entries(value).flatMap(([key, v]) => leaves(v, at === '' ? key : `${at}.${key}`));
-  return [[at, value]];
-}
-
 describe.each(stored)('$name', ({ raw }) => {
   it('opens as a document of the present version and assesses', () => {
     const document = opened(raw);
-    expect(document.version).toBe(2);
+    expect(document.version).toBe(documentVersion);
     expect(assess(document).headline.demanded).toBe(raw.duty.peakTorque);
   });
 
   it('keeps every value that was entered', () => {
     const now = new Map(fieldsOf(opened(raw)).map((f) => [f.path, f.value]));
     const moved = /\.axialBearing$|\.id$|^version$/;
-    for (const [at, value] of leaves(raw)) if (!moved.test(at)) expect(now.get(at), at).toBe(value);
+    for (const [at, value] of leavesOf(raw)) if (!moved.test(at)) expect(now.get(at), at).toBe(value);
   });
 
   it('is not changed by being opened', () => {

@@ -1,6 +1,7 @@
 // The brushless motor: electrical and thermal data as a data sheet or a bench gives them.
 import type { z } from 'zod';
-import { part, quantity, unknowable } from '@/lib/quantity/field';
+import { materialLabels } from '@/lib/catalog/materials/labels';
+import { part, quantity, unknowable, unknowableChoice } from '@/lib/quantity/field';
 
 export const motor = part(
   { label: 'Motor', help: 'Brushless motor, phase-to-phase data.' },
@@ -89,6 +90,72 @@ export const motor = part(
       unit: 'J/K',
       min: 0.5,
       max: 100000,
+    }),
+    torqueConstant: unknowable({
+      label: 'Torque constant, if printed',
+      symbol: 'K_t',
+      unit: 'N m/A',
+      min: 1e-5,
+      max: 50,
+      help: 'As the maker prints it; it is held against the speed constant.',
+    }),
+    torqueConstantPer: unknowableChoice({
+      label: 'Torque constant is per',
+      options: {
+        dc: 'Ampere of equivalent direct current',
+        qPeak: 'Ampere of peak phase current',
+        qRms: 'Ampere of effective phase current',
+      },
+    }),
+    secondNoLoadCurrent: unknowable({
+      label: 'Second no-load current',
+      symbol: 'I_02',
+      unit: 'A',
+      min: 0.001,
+      max: 50,
+      help: 'At another voltage: with two points drag is split into friction and iron loss.',
+    }),
+    secondNoLoadVoltage: unknowable({
+      label: 'Second no-load current, at a voltage of',
+      symbol: 'U_02',
+      unit: 'V',
+      min: 0.5,
+      max: 200,
+    }),
+    inductance: unknowable({
+      label: 'Phase-to-phase inductance',
+      symbol: 'L_pp',
+      unit: 'uH',
+      min: 0.1,
+      max: 1e6,
+    }),
+    maxSpeed: unknowable({
+      label: 'Greatest speed',
+      symbol: 'n_max',
+      unit: 'rpm',
+      min: 10,
+      max: 200000,
+      help: 'What rotor and bearings stand, by the maker.',
+    }),
+    magnets: unknowableChoice({
+      label: 'Magnets',
+      options: { neodymium: 'Neodymium iron boron', samarium: 'Samarium cobalt', ferrite: 'Ferrite' },
+      help: 'They weaken as they warm: torque per ampere falls and no-load speed rises.',
+    }),
+    mountMaterial: unknowableChoice({ label: 'Material of the mount', options: materialLabels }),
+    caseToMount: unknowable({
+      label: 'Thermal resistance, case to mount',
+      symbol: 'R_cm',
+      unit: 'K/W',
+      min: 0.01,
+      max: 500,
+    }),
+    mountToAir: unknowable({
+      label: 'Thermal resistance, mount to air',
+      symbol: 'R_ma',
+      unit: 'K/W',
+      min: 0.01,
+      max: 500,
     }),
   },
 );

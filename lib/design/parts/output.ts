@@ -60,6 +60,29 @@ export const output = part(
       max: 500,
       help: 'How far it gives before it is solid; 0 for a bare stop.',
     }),
+    dryFriction: unknowable({
+      label: 'Dry friction at the output',
+      symbol: 'T_dry',
+      unit: 'N m',
+      min: 0,
+      max: 1000,
+      help: 'Torque to keep the unpowered output turning slowly, less what turns it back: half the difference of both ways.',
+    }),
+    breakaway: unknowable({
+      label: 'Breakaway over dry friction',
+      symbol: 'c_brk',
+      unit: '1',
+      min: 1,
+      max: 5,
+      help: 'How much more it takes to start it than to keep it going.',
+    }),
+    viscousFriction: unknowable({
+      label: 'Viscous friction at the output',
+      symbol: 'b_out',
+      unit: 'N m s/rad',
+      min: 0,
+      max: 10000,
+    }),
   },
 );
 

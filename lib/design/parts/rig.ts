@@ -1,6 +1,6 @@
 // How the actuator is held while it is tested.
 import type { z } from 'zod';
-import { choice, flag, part, quantity, unknowable } from '@/lib/quantity/field';
+import { choice, flag, part, quantity, unknowable, unknowableChoice } from '@/lib/quantity/field';
 
 export const rig = part(
   { label: 'Rig', help: 'What holds the actuator on the bench for its test.' },
@@ -75,6 +75,11 @@ export const rig = part(
     stopButton: flag({
       label: 'Stop within reach of the operator',
       help: 'A latching stop that takes the power away, outside the arm’s swing.',
+    }),
+    peopleInReach: unknowableChoice({
+      label: 'Within reach while it has power',
+      options: { nobody: 'Nobody', hands: 'Hands', body: 'The whole body' },
+      help: 'Of the arm’s swing, at any time while the drive has power.',
     }),
   },
 );

@@ -1,6 +1,6 @@
 // The feedback sensor and how it sees the output.
 import type { z } from 'zod';
-import { choice, part, quantity, unknowable } from '@/lib/quantity/field';
+import { choice, part, quantity, unknowable, unknowableChoice } from '@/lib/quantity/field';
 
 export const sensor = part(
   { label: 'Sensor', help: 'The position feedback.' },
@@ -69,6 +69,60 @@ export const sensor = part(
       min: -18000,
       max: 18000,
       help: 'How far the sensor is from its own middle when the output is at mid travel.',
+    }),
+    hysteresis: unknowable({
+      label: 'Reversal error of the sensor itself',
+      symbol: 'e_hys',
+      unit: 'deg',
+      min: 0,
+      max: 20,
+      help: 'Difference of its reading when the same place is reached from both sides, at the sensor.',
+    }),
+    mounting: unknowable({
+      label: 'Error of mounting',
+      symbol: 'e_mnt',
+      unit: 'deg',
+      min: 0,
+      max: 30,
+      help: 'From a sensor off its axis or a magnet out of true: greatest error over one of its turns.',
+    }),
+    turnCount: unknowableChoice({
+      label: 'Beyond one turn',
+      options: {
+        single: 'Reads again from its start',
+        counted: 'Counts turns, lost without power',
+        kept: 'Counts turns, kept without power',
+      },
+    }),
+    polarity: unknowableChoice({
+      label: 'When the output turns in the positive direction',
+      options: { agrees: 'The reading grows', reversed: 'The reading falls' },
+      help: 'As seen with the drive without power, the output turned by hand.',
+    }),
+    refreshRate: unknowable({
+      label: 'New readings a second',
+      symbol: 'f_sens',
+      unit: 'Hz',
+      min: 1,
+      max: 1e6,
+    }),
+    filter: unknowable({
+      label: 'Filter on the reading',
+      symbol: 'tau_s',
+      unit: 'ms',
+      min: 0,
+      max: 5000,
+      help: 'Time constant; 0 for none.',
+    }),
+    whenLost: unknowableChoice({
+      label: 'With a wire off it reads',
+      options: {
+        low: 'Its lower end',
+        high: 'Its upper end',
+        frozen: 'The last value',
+        told: 'An error that the loop sees',
+      },
+      help: 'Pull the plug with the drive without power, and look.',
     }),
   },
 );
