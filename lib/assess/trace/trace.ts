@@ -13,6 +13,8 @@ export type Origin =
   | { readonly kind: 'field'; readonly path: string }
   | { readonly kind: 'catalog'; readonly row: string }
   | { readonly kind: 'practice'; readonly words: string }
+  /** Simulated, and read off a curve, which names what it is drawn from. */
+  | { readonly kind: 'curve'; readonly key: string }
   | { readonly kind: 'unknown' };
 
 /** A number to follow; `from` as in a worked step, null when it was not kept. */
@@ -103,6 +105,7 @@ function leafOf({ from }: Followed): Origin {
   if (kind === 'field') return { kind, path: rest };
   if (kind === 'catalog') return { kind, row: rest };
   if (kind === 'practice') return { kind, words: rest };
+  if (kind === 'curve') return { kind, key: rest };
   return { kind: 'unknown' };
 }
 

@@ -1,4 +1,4 @@
-// Where a trace ends: an entered field, a value of the catalogue, or a fact of the trade.
+// Where a trace ends: an entered field, a value of the catalogue, a fact of the trade, or a simulated curve.
 import type { CatalogRow } from '@/lib/assess/trace/rows';
 import type { Origin } from '@/lib/assess/trace/trace';
 import { basisWords } from '../handbook/basis';
@@ -28,6 +28,13 @@ export function TraceLeaf({ origin, setting }: LeafProps) {
       return (
         <span>
           <span className="trace-kind label">of the trade</span> {origin.words}
+        </span>
+      );
+    case 'curve':
+      return (
+        <span>
+          <span className="trace-kind label">simulated</span> read off the curve {origin.key}, which names
+          what it is worked from
         </span>
       );
     case 'unknown':

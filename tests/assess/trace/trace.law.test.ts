@@ -26,10 +26,11 @@ function nameOf(s: Subject): string {
 function faults(document: Design): string[] {
   const a = assess(document, { sheet: true });
   const paths = new Set(fieldsOf(document).map((f) => f.path));
+  const curves = new Set(a.curves.filter((c) => c.inputs.length > 0).map((c) => c.key));
   const found: string[] = [];
   for (const subject of subjectsOf(a)) {
     const trace = traceOf(a.sheet, rootsOf(subject));
-    for (const fault of [...leafFaults(trace, paths), ...orderFaults(trace), ...valueFaults(trace)])
+    for (const fault of [...leafFaults(trace, paths, curves), ...orderFaults(trace), ...valueFaults(trace)])
       found.push(`${nameOf(subject)}: ${fault}`);
   }
   return found;
@@ -39,11 +40,16 @@ function originsOf(trace: Trace<Root>): Origin[] {
   return [...trace.roots, ...[...trace.steps.values()].flatMap((s) => s.inputs)].map((slot) => slot.origin);
 }
 
-function leafFaults(trace: Trace<Root>, paths: ReadonlySet<string>): string[] {
-  return originsOf(trace).flatMap((o) => leafFault(o, trace, paths) ?? []);
+function leafFaults(trace: Trace<Root>, paths: ReadonlySet<string>, curves: ReadonlySet<string>): string[] {
+  return originsOf(trace).flatMap((o) => leafFault(o, trace, paths, curves) ?? []);
 }
 
-function leafFault(o: Origin, trace: Trace<Root>, paths: ReadonlySet<string>): string | null {
+function leafFault(
+  o: Origin,
+  trace: Trace<Root>,
+  paths: ReadonlySet<string>,
+  curves: ReadonlySet<string>,
+): string | null {
   switch (o.kind) {
     case 'step':
       return trace.steps.has(o.key) ? null : `no step ${o.key}`;
@@ -56,6 +62,8 @@ function leafFault(o: Origin, trace: Trace<Root>, paths: ReadonlySet<string>): s
     }
     case 'practice':
       return o.words.trim() === '' ? 'practice without words' : null;
+    case 'curve':
+      return curves.has(o.key) ? null : `no curve ${o.key} that names what it is drawn from`;
     case 'unknown':
       return 'a number of unknown origin';
   }
