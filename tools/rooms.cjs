@@ -102,10 +102,21 @@ const rooms = {
     },
     builtins: { '*': 'it runs on the server only' },
   },
+  work: {
+    path: '^lib/work/',
+    arrows: { assess: 'a thread simulates what an assessment is too quick for' },
+    types: { design: 'a job is handed a document' },
+    builtins: {
+      worker_threads: 'what takes longer than a request is done beside the pages',
+      path: 'where the program of a thread lies',
+      os: 'threads step back behind the pages',
+    },
+  },
   service: {
     path: '^lib/service/',
     arrows: {
       quantity: number,
+      work: 'it hands on what takes longer than a request',
       access: 'it asks who may do it',
       review: 'the rules of review',
       compare: 'what changed',

@@ -10,6 +10,7 @@ import type { Viewer } from './viewer';
 import type { CompareView } from './views/compare';
 import type { CouponTestsView } from './views/coupons';
 import type { DraftSaved, DraftView } from './views/draft';
+import type { GainMapView, GainMapWatch } from './views/gain-map';
 import type { LedgerVerdict, LedgerView } from './views/ledger';
 import type { InvitationOffer, Invited, MembersView, SignedIn } from './views/members';
 import type { SheetView } from './views/sheet';
@@ -57,6 +58,12 @@ export interface Contract {
   compareRevisions: UseCase<typeof designs.compareRevisions, CompareView>;
   // sheets/follow-number
   followNumber: UseCase<typeof designs.followNumber, TraceView>;
+
+  // gain-map/gain-map
+  gainMap: UseCase<typeof designs.gainMap, GainMapView>;
+  startGainMap: UseCase<typeof designs.gainMap, Nothing>;
+  stopGainMap: UseCase<typeof designs.gainMap, Nothing>;
+  watchGainMap: UseCase<typeof designs.gainMap, GainMapWatch | null>;
 
   // threads/start-thread
   startThread: UseCase<typeof review.startThread, { readonly threadId: string; readonly number: number }>;

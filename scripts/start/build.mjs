@@ -1,9 +1,10 @@
 // @ts-check
-// Builds the pages when their sources changed since the last good build.
+// Builds the pages when their sources changed since the last good build, and the threads that work beside them.
 import fs from 'node:fs';
 import path from 'node:path';
 import { run } from './run.mjs';
 import { hashOf, unlessStamped } from './stamp.mjs';
+import { bundleThreads } from './threads.mjs';
 
 /** What a build is made of. Tests and scripts are not. */
 const sources = [
@@ -13,7 +14,8 @@ const sources = [
 ];
 
 /** @param {string} root */
-export function buildPages(root) {
+export async function buildPages(root) {
+  await bundleThreads(root);
   const stamp = path.join(root, '.next/pawl-sources');
   const hash = hashOf(root, sources);
   if (!fs.existsSync(path.join(root, '.next/BUILD_ID'))) fs.rmSync(stamp, { force: true });

@@ -60,3 +60,5 @@ export const followNumber = z.object({
 });
 
 export const reviseAssessment = z.object({ design: designNumber, letter });
+
+export const gainMap = z.object({ design: designNumber, letter });

@@ -64,6 +64,10 @@ const cases: Readonly<Record<string, (w: World) => object>> = {
     kind: 'check',
     key: 'motor.current',
   }),
+  'gain-map/gain-map gainMap': (w) => ({ design: w.design, letter: 'A' }),
+  'gain-map/gain-map startGainMap': (w) => ({ design: w.design, letter: 'A' }),
+  'gain-map/gain-map watchGainMap': (w) => ({ design: w.design, letter: 'A' }),
+  'gain-map/gain-map stopGainMap': (w) => ({ design: w.design, letter: 'A' }),
   'threads/start-thread startThread': (w) => ({
     design: w.design,
     letter: 'A',

@@ -1,0 +1,2 @@
+export type Thing = number;
+export const thing: Thing = 1;
