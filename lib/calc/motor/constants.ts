@@ -109,10 +109,37 @@ export const torqueConstantWarm = formula({
   unit: 'N m/A',
   given: { K_t: 'N m/A', alpha_B: '1/K', theta_m: 'K', theta_ref: 'K' },
   text: 'K_t * (1 + alpha_B * (theta_m - theta_ref))',
-  source: 'Magnet makers’ tables of the reversible flux coefficient, from memory',
+  source: 'Definition of the reversible temperature coefficient of remanence; torque goes with flux',
   validity: 'Reversible range: below the temperature at which the magnet is harmed.',
   domain: { alpha_B: [-0.002, -0.0003], theta_m: [293, 420], theta_ref: [293, 298] },
   of: (g) => g.K_t * (1 + g.alpha_B * (g.theta_m - g.theta_ref)),
+});
+
+/** Speed constant with warm magnets, rad/(s V): weaker magnets make the motor faster. */
+export const speedConstantWarm = formula({
+  key: 'motor.speedConstantWarm',
+  symbol: 'K_v_w',
+  name: 'Speed constant with warm magnets',
+  unit: 'rad/(s V)',
+  given: { K_t_w: 'N m/A' },
+  text: '1 / K_t_w',
+  source: machine,
+  of: (g) => 1 / g.K_t_w,
+});
+
+/**
+ * A printed torque constant over the reciprocal of the speed constant: 1 where it is per ampere of equivalent direct
+ * current, √3/2 per ampere of peak phase current, √3/√2 per ampere of effective phase current.
+ */
+export const constantShare = formula({
+  key: 'motor.constantShare',
+  symbol: 'k_conv',
+  name: 'Printed torque constant times speed constant',
+  unit: '1',
+  given: { K_t_p: 'N m/A', K_v: 'rad/(s V)' },
+  text: 'K_t_p * K_v',
+  source: dq,
+  of: (g) => g.K_t_p * g.K_v,
 });
 
 /** Motor constant, N m/√W: torque per square root of copper loss, the same in every way of counting current. */

@@ -2,16 +2,19 @@
 import type { AnyFormula } from '../formula';
 import {
   backEmfConstant,
+  constantShare,
   dcFromPhasePeak,
   fluxLinkage,
   motorConstant,
   phasePeakFromDc,
   speedConstant,
+  speedConstantWarm,
   torqueConstantDc,
   torqueConstantQ,
   torqueConstantRms,
   torqueConstantWarm,
 } from './constants';
+import { dragFormulas } from './drag';
 import {
   copperLoss,
   copperLossPhasePeak,
@@ -21,6 +24,7 @@ import {
   standstillLoss,
   worstPhaseLoss,
 } from './losses';
+import { phaseFormulas } from './phases';
 import {
   bestCurrent,
   bestEfficiency,
@@ -64,6 +68,8 @@ export const motorFormulas: readonly AnyFormula[] = [
   dcFromPhasePeak,
   phasePeakFromDc,
   torqueConstantWarm,
+  speedConstantWarm,
+  constantShare,
   motorConstant,
   resistanceAt,
   copperLoss,
@@ -98,4 +104,6 @@ export const motorFormulas: readonly AnyFormula[] = [
   stallCurrent,
   stallTorque,
   limitedStallTorque,
+  ...dragFormulas,
+  ...phaseFormulas,
 ];

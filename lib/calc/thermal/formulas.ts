@@ -1,6 +1,9 @@
 // Every formula of the thermal shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { continuousHold, continuousMoving } from './continuous';
 import { holdRise, riseLeft, windingTemperature } from './hold';
+import { caseCopperLoss, caseShare, copperGrowth, magnetRise, magnetTemperature } from './magnets';
+import { mountShare, riseTo, toAmbient } from './mount';
 import {
   adiabaticRate,
   continuousCurrent,
@@ -37,4 +40,14 @@ export const thermalFormulas: readonly AnyFormula[] = [
   slowRate,
   fastRate,
   windingRiseAt,
+  toAmbient,
+  mountShare,
+  riseTo,
+  copperGrowth,
+  caseShare,
+  caseCopperLoss,
+  magnetRise,
+  magnetTemperature,
+  continuousHold,
+  continuousMoving,
 ];
