@@ -176,6 +176,14 @@ export function addFigure(work: Work, f: FigureInput): void {
   });
 }
 
+/** What an earlier section has worked out, traced to where it came from; null where it is missing. */
+export function workedFigure(work: Work, key: string): Traced | null {
+  const figure = work.figures.find((f) => f.key === key);
+  const value = figure?.value ?? null;
+  const from = figure?.origin ?? null;
+  return value === null || from === null ? null : { value, from };
+}
+
 interface CheckInput {
   readonly key: string;
   readonly section: SectionKey;

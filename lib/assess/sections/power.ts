@@ -5,23 +5,30 @@ import { forced } from './drive/forced';
 import { limits } from './drive/limits';
 import { energy } from './hazard/energy';
 import { delay } from './loop/delay';
-import { currents } from './motor/currents';
+import { currents, type MotorWork } from './motor/currents';
 import { heat } from './motor/heat';
 import { power } from './motor/power';
 import { motion } from './output/motion';
 import { moveCheck } from './output/move';
+import { moves } from './output/moves';
 import { hold } from './rig/hold';
 import { exactness } from './sensor/exactness';
 import { travel } from './sensor/travel';
 import { loads } from './supply/loads';
 import { protection } from './supply/protection';
-import { source } from './supply/source';
+import { type Source, source } from './supply/source';
+
+/** What drive and supply can force, with the motor and the source that it was worked from. */
+export interface PowerWork extends DriveWork {
+  readonly motor: MotorWork;
+  readonly source: Source;
+}
 
 /**
  * Works supply, motor, drive, output, sensor, loop and rig on what the train hands over, and adds their figures, checks
  * and curves. Returns what drive and supply can force at stall.
  */
-export function powerSections(work: Work, train: TrainWork): DriveWork {
+export function powerSections(work: Work, train: TrainWork): PowerWork {
   const supplied = source(work);
   const moved = motion(work, train);
   const motor = currents(work, train);
@@ -32,11 +39,12 @@ export function powerSections(work: Work, train: TrainWork): DriveWork {
   limits(work, motor, supplied, load);
   const drive = forced(work, train, motor, supplied, room);
   moveCheck(work, train, drive, moved);
-  envelope(work, train, motor, supplied, moved);
+  const actuator = envelope(work, train, motor, supplied, moved);
+  moves(work, { train, motor, source: supplied, drive, move: moved, actuator });
   travel(work);
   exactness(work);
   delay(work, train, motor, supplied);
   hold(work, drive);
   energy(work, train, motor, supplied);
-  return drive;
+  return { ...drive, motor, source: supplied };
 }

@@ -1,6 +1,7 @@
 // Every formula of the loop shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
 import { backlashGain, backlashPhase, deadBandGain, relayDeadBandGain, relayGain } from './describing';
+import { driveFormulas } from './drive';
 import { outputSpeed, samplePeriod } from './period';
 import { gainRoom, plantGain } from './plant';
 import {
@@ -78,4 +79,5 @@ export const loopFormulas: readonly AnyFormula[] = [
   stepRatePID,
   samplePeriod,
   outputSpeed,
+  ...driveFormulas,
 ];

@@ -2,7 +2,7 @@
 import { fallSpeed, reachableSpeed, speedOverTravel, strikeSpeed } from '@/lib/calc/hazard/strike';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
-import { finite, type TrainWork, type Work } from '../../work';
+import { finite, type TrainWork, type Work, workedFigure } from '../../work';
 
 export interface StopSpeed {
   readonly value: Traced;
@@ -72,12 +72,4 @@ function reachOf(work: Work, J: Traced, T_d: Traced): StopSpeed | null {
   if (free === null) return { value: gained, words: overTravel };
   const value = work.sheet.work('strike', 'strike', reachableSpeed, { omega_phi: gained, omega_free: free });
   return { value, words: free.value < gained.value ? atFree : overTravel };
-}
-
-/** What an earlier section has worked out, traced to where it came from; null where it is missing. */
-function workedFigure(work: Work, key: string): Traced | null {
-  const figure = work.figures.find((f) => f.key === key);
-  const value = figure?.value ?? null;
-  const from = figure?.origin ?? null;
-  return value === null || from === null ? null : { value, from };
 }

@@ -1,0 +1,92 @@
+// The position loop without its kinks, as a frequency response: controller, delay, drive, two masses on a spring, sensor.
+import { type Complex, divide, type Response, turn } from './response';
+
+/** SI, everything at the output; angles of error as the controller counts them, over the whole travel. */
+export interface LinearLoop {
+  readonly gains: {
+    /** Full command per full travel of error; per second; seconds. */
+    readonly kp: number;
+    readonly ki: number;
+    readonly kd: number;
+    /** Time constant of the filter on the derivative, s. */
+    readonly derivativeFilter: number;
+  };
+  /** rad */
+  readonly travel: number;
+  readonly drive: {
+    /** Torque at the output that full command makes at rest, N m. */
+    readonly torque: number;
+    /** Torque lost per speed of the rotor, N m s/rad: by back-EMF, or because the drive holds a speed. */
+    readonly damping: number;
+    /** Time constant of the drive itself, s. */
+    readonly lag: number;
+  };
+  /** Rotor as the output feels it, and what hangs on the output, kg m². */
+  readonly rotorInertia: number;
+  readonly loadInertia: number;
+  /** Of the train, N m/rad and N m s/rad. */
+  readonly stiffness: number;
+  readonly damping: number;
+  /** At the output, N m s/rad. */
+  readonly viscousFriction: number;
+  /** Of the sensor's filter, s. */
+  readonly filter: number;
+  /** Period of the loop, s, for which each command is held. */
+  readonly period: number;
+  /** Pure delay besides, s: latency, and half of each further period that holds a value. */
+  readonly delay: number;
+}
+
+/** The open loop from error to the reading of the sensor, at the gains given. */
+export function linearResponse(loop: LinearLoop): Response {
+  const { gains, drive, rotorInertia: J_r, loadInertia: J_L, stiffness: k, damping: c } = loop;
+  const { viscousFriction: b, travel, filter, period, delay } = loop;
+  const spring = { re: k, im: 0 };
+  const bottom = { re: 0, im: 0 };
+  return (w, out) => {
+    controller(gains, w, out);
+    const w2 = w * w;
+    // (J_r s² + B s)(J_L s² + (b + c) s + k) + (c s + k)(J_L s² + b s)
+    const [ar, ai] = [-J_r * w2, drive.damping * w];
+    const [br, bi] = [k - J_L * w2, (b + c) * w];
+    const [lr, li] = [-J_L * w2, b * w];
+    spring.im = c * w;
+    bottom.re = ar * br - ai * bi + k * lr - spring.im * li;
+    bottom.im = ar * bi + ai * br + k * li + spring.im * lr;
+    multiply(out, spring);
+    divide(out, bottom, out);
+    const half = (w * period) / 2;
+    const hold = half === 0 ? 1 : Math.sin(half) / half;
+    const lags = Math.sqrt((1 + (w * drive.lag) ** 2) * (1 + (w * filter) ** 2));
+    const size = (drive.torque / travel / lags) * hold;
+    out.re *= size;
+    out.im *= size;
+    turn(out, -(half + w * delay + Math.atan(w * drive.lag) + Math.atan(w * filter)));
+  };
+}
+
+/** Frequencies where the two masses resonate, rad/s: both free, and the load on a rotor that the drive holds. */
+export function resonances({ rotorInertia, loadInertia, stiffness }: LinearLoop): readonly number[] {
+  return [Math.sqrt(stiffness * (1 / rotorInertia + 1 / loadInertia)), Math.sqrt(stiffness / loadInertia)];
+}
+
+/** Where a sweep of the loop ends, rad/s: below the sampling frequency, beyond which a sampled loop has no response of its own. */
+export function highestFrequency({ period }: LinearLoop): number {
+  return (0.95 * 2 * Math.PI) / period;
+}
+
+function controller(
+  { kp, ki, kd, derivativeFilter: tau }: LinearLoop['gains'],
+  w: number,
+  out: Complex,
+): void {
+  const filtered = 1 + (w * tau) ** 2;
+  out.re = kp + (kd * w * w * tau) / filtered;
+  out.im = (kd * w) / filtered - ki / w;
+}
+
+function multiply(z: Complex, by: Complex): void {
+  const re = z.re * by.re - z.im * by.im;
+  z.im = z.re * by.im + z.im * by.re;
+  z.re = re;
+}
