@@ -168,7 +168,10 @@ const rooms = {
       calc: 'a component says what it draws',
       preview: 'a component says what it draws',
     },
-    words: { 'lib/assess/assessment.ts': 'what a section and a mode of failure are called' },
+    words: {
+      'lib/assess/assessment.ts': 'what a section and a mode of failure are called',
+      'lib/assess/gain-map.ts': 'what a verdict on a gain is called',
+    },
     packages: {
       react: 'components',
       'react-dom': 'components',

@@ -33,6 +33,9 @@ export const addresses = {
   withdraw: (design: string, letter: string, signature: string) =>
     `/designs/${design}/${letter}/withdraw?signature=${signature}`,
   worked: (design: string, letter: string) => `/designs/${design}/${letter}/worked`,
+  gainMap: (design: string, letter: string) => `/designs/${design}/${letter}/gain-map`,
+  /** Where the map is started, stopped, and told how far it is. */
+  gainMapWork: (design: string, letter: string) => `/designs/${design}/${letter}/gain-map/work`,
   /** Where a number of a revision or of the draft is followed from; the number is named by `of`. */
   trace: (design: string, side: string, method?: string | null) =>
     `/designs/${design}/trace/${side}${withMethod(method)}`,

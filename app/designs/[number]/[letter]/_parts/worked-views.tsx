@@ -106,6 +106,15 @@ export function SectionViews({ pins, inFull, ...worked }: SectionViewsProps) {
                 />
               )
             }
+            more={
+              s.key !== 'loop' ? null : (
+                <p>
+                  <a href={addresses.gainMap(number, letter)}>
+                    How the loop behaves at each gain with each load
+                  </a>
+                </p>
+              )
+            }
           />
         </View>
       ))}
@@ -168,9 +177,11 @@ interface SectionProps extends SectionFiguresProps {
   readonly weakest: string | null;
   /** What the section is of, drawn. */
   readonly drawing: ReactNode;
+  /** What leads on from it. */
+  readonly more: ReactNode;
 }
 
-function Section({ section, workedHref, pins, inFull, weakest, drawing }: SectionProps) {
+function Section({ section, workedHref, pins, inFull, weakest, drawing, more }: SectionProps) {
   const { key, label, checks, figures, curves } = section;
   const count = figures.length === 1 ? '1 figure' : `${figures.length} figures`;
   const spokenOf = figures.some((f) => pins.some((p) => p.at === f.key));
@@ -190,6 +201,7 @@ function Section({ section, workedHref, pins, inFull, weakest, drawing }: Sectio
           <SectionFigures section={section} workedHref={workedHref} pins={pins} />
         </PartFold>
       )}
+      {more}
     </>
   );
 }
