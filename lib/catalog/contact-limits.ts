@@ -13,7 +13,11 @@ interface BodyRegion {
   readonly transientFactor: 0 | 2;
 }
 
-/** ISO/TS 15066:2016 Annex A, tables A.2 to A.4, from memory. Web pages that halve the table exist: read the standard before relying on it. */
+/** What to write beside a limit of `bodyRegions`. */
+export const contactSource =
+  'ISO/TS 15066:2016 Annex A, from memory and as public copies give it; read the standard before relying on it';
+
+/** ISO/TS 15066:2016 Annex A, tables A.2 to A.4. Web pages that halve the table exist: read the standard before relying on it. */
 export const bodyRegions = {
   skull: { label: 'Skull and forehead', force: 130, stiffness: 150e3, mass: undefined, transientFactor: 0 },
   face: { label: 'Face', force: 65, stiffness: 75e3, mass: undefined, transientFactor: 0 },

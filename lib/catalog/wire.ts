@@ -77,6 +77,53 @@ export const class5Resistance: readonly { readonly area: number; readonly resist
   { area: 10, resistance: 1.91 },
 ];
 
+/** What the table of single flexible leads in free air holds for, K. */
+export const freeAir = {
+  ambient: { value: 303.15, source: 'DIN VDE 0298-4, table 11: air at 30 °C' },
+  /** Rise of the copper over the air at the current of the table. */
+  rise: { value: 40, source: 'DIN VDE 0298-4, table 11: copper at 70 °C in air at 30 °C' },
+  conductor: { value: 343.15, source: 'DIN VDE 0298-4, table 11: copper at 70 °C' },
+} as const;
+
+export const freeAirSource =
+  'DIN VDE 0298-4:2023-06, table 11, column 2 (single core, free in air, 30 °C), as printed on a cable maker’s page';
+
+/** Area in mm² and amperes of one flexible lead in free air that its copper reaches 70 °C with, thin to thick. */
+export const freeAirCurrents: readonly { readonly area: number; readonly current: number }[] = [
+  { area: 0.75, current: 15 },
+  { area: 1, current: 19 },
+  { area: 1.5, current: 24 },
+  { area: 2.5, current: 32 },
+  { area: 4, current: 42 },
+  { area: 6, current: 54 },
+  { area: 10, current: 73 },
+  { area: 16, current: 98 },
+  { area: 25, current: 129 },
+  { area: 35, current: 158 },
+  { area: 50, current: 198 },
+  { area: 70, current: 245 },
+  { area: 95, current: 292 },
+  { area: 120, current: 344 },
+];
+
+/**
+ * Amperes with which the copper of a lead of `area` m² reaches 70 °C in free air of 30 °C: a straight line in log area and
+ * log current between the entries. `undefined` outside the table (0.75 mm² to 120 mm²).
+ */
+export function freeAirCurrent(area: number): number | undefined {
+  const wanted = area * 1e6;
+  const slack = 1e-9;
+  for (let i = 1; i < freeAirCurrents.length; i += 1) {
+    const thin = freeAirCurrents[i - 1];
+    const thick = freeAirCurrents[i];
+    if (thin === undefined || thick === undefined) continue;
+    if (wanted < thin.area * (1 - slack) || wanted > thick.area * (1 + slack)) continue;
+    const share = Math.log(wanted / thin.area) / Math.log(thick.area / thin.area);
+    return thin.current * (thick.current / thin.current) ** share;
+  }
+  return undefined;
+}
+
 function between(area: number, column: (row: Ampacity) => number): number | undefined {
   // A hair of slack, so that a gauge at the table's edge survives its way through mm².
   const slack = 1e-3;

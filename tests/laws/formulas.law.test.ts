@@ -17,6 +17,7 @@ const empirical = [
   'gears.flankFatiguePa66',
   'gears.agmaBendingStrength',
   'supply.meltingCurrent',
+  'supply.meltingTime',
   'supply.longMeltingCurrent',
 ];
 

@@ -2,12 +2,14 @@
 import { bearingSize } from '@/lib/catalog/bearings/sizes';
 import { cellChemistry, cellKeys } from '@/lib/catalog/cells';
 import { copper } from '@/lib/catalog/copper';
+import { magnetKeys, magnets } from '@/lib/catalog/magnets';
 import { materials } from '@/lib/catalog/materials/materials';
 import { materialProperties, ruleProperties } from '@/lib/catalog/materials/properties';
 import { printRule, type RuleKey, ruleLabels } from '@/lib/catalog/materials/rules';
 import { thermalEstimateSource } from '@/lib/catalog/motor-thermal';
 import type { Basis, CatalogValue } from '@/lib/catalog/value';
 import { ampacitySource } from '@/lib/catalog/wire';
+import { supplyRows } from './supply-rows';
 
 export interface CatalogRow {
   /** What it is, e.g. `PETG (printed), tensile strength in the layers`. */
@@ -130,9 +132,24 @@ function others(): Entry[] {
         by: 'motor.mass',
       }),
     ),
+    ...magnetKeys.map((kind) => {
+      const { label, coefficient, source } = magnets[kind];
+      const { low, high } = coefficient;
+      return plain(`magnets.${kind}`, `${label}, change of flux as it warms`, source, {
+        basis: kind === 'ferrite' ? 'memory' : 'sourced',
+        range: { low, high, unit: '1/K' },
+        by: 'motor.magnets',
+      });
+    }),
+    plain(
+      'magnets.reference',
+      'Temperature that the change of flux is referred to',
+      magnets.neodymium.source,
+    ),
     plain('wire.chassis', 'Current that a lead of this area may carry', ampacitySource, {
       by: 'supply.leadArea',
     }),
+    ...supplyRows(plain),
     plain('standards.g_n', 'Standard acceleration of free fall', 'ISO 80000-3:2019', { basis: 'definition' }),
   ];
 }

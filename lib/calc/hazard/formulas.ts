@@ -21,6 +21,7 @@ import {
   stopTorque,
   tipSpeed,
 } from './energy';
+import { keepOut, loweringEnergy, thrownRange, thrownReach } from './reach';
 import { strikeFormulas } from './strike';
 
 export const hazardFormulas: readonly AnyFormula[] = [
@@ -40,6 +41,10 @@ export const hazardFormulas: readonly AnyFormula[] = [
   stoppingAngle,
   stopTorque,
   ringStress,
+  thrownRange,
+  thrownReach,
+  keepOut,
+  loweringEnergy,
   ...strikeFormulas,
   ...bufferFormulas,
 ];

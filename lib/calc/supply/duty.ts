@@ -1,44 +1,46 @@
-// What a duty does to the supply: how warm the leads get and how long the pack lasts.
+// What a duty draws from the supply over moves and rests, and how long the pack lasts.
 import { formula } from '../formula';
 
-/**
- * Rise of a lead in free air after long time, K. rho at the warm lead, h the heat given off over the insulation's
- * surface, s_o the outer diameter over that of the copper.
- */
-export const leadRise = formula({
-  key: 'supply.leadRise',
-  symbol: 'dtheta_l',
-  name: 'Rise of a lead in free air',
-  unit: 'K',
-  given: { I_bat: 'A', rho: 'ohm m', A_w: 'm^2', h: 'W/(m^2 K)', s_o: '1' },
-  text: 'I_bat^2 * rho / (A_w * h * s_o * sqrt(4 * pi * A_w))',
-  source: 'Heat balance of a length of lead, derived; bundled or covered leads get hotter',
-  of: (g) => (g.I_bat ** 2 * g.rho) / (g.A_w * g.h * g.s_o * Math.sqrt(4 * Math.PI * g.A_w)),
+/** Mean battery current of moves and rests, A: I_run in motion, I_hold for the longest hold of each rest. */
+export const meanCurrent = formula({
+  key: 'supply.meanCurrent',
+  symbol: 'I_mean',
+  name: 'Mean battery current',
+  unit: 'A',
+  given: { I_run: 'A', I_hold: 'A', t_move: 's', t_held: 's', t_rest: 's' },
+  text: '(I_run * t_move + I_hold * min(t_held, t_rest)) / (t_move + t_rest)',
+  source: 'Definition of the mean',
+  of: (g) => (g.I_run * g.t_move + g.I_hold * Math.min(g.t_held, g.t_rest)) / (g.t_move + g.t_rest),
 });
 
-/** Temperature of a lead, K. */
-export const leadTemperature = formula({
-  key: 'supply.leadTemperature',
-  symbol: 'theta_l',
-  name: 'Temperature of a lead',
-  unit: 'K',
-  given: { theta_amb: 'K', dtheta_l: 'K' },
-  text: 'theta_amb + dtheta_l',
-  source: 'Definition',
-  domain: { theta_amb: [260, 320] },
-  of: (g) => g.theta_amb + g.dtheta_l,
+/** Effective battery current of moves and rests, A: of each move a share s_pk at the peak, the rest of it running. */
+export const effectiveCurrent = formula({
+  key: 'supply.effectiveCurrent',
+  symbol: 'I_rms',
+  name: 'Effective battery current',
+  unit: 'A',
+  given: { s_pk: '1', I_pk: 'A', I_run: 'A', I_hold: 'A', t_move: 's', t_held: 's', t_rest: 's' },
+  text: 'sqrt(((s_pk * I_pk^2 + (1 - s_pk) * I_run^2) * t_move + I_hold^2 * min(t_held, t_rest)) / (t_move + t_rest))',
+  source: 'Definition of the effective value',
+  domain: { s_pk: [0, 1] },
+  of: (g) =>
+    Math.sqrt(
+      ((g.s_pk * g.I_pk ** 2 + (1 - g.s_pk) * g.I_run ** 2) * g.t_move +
+        g.I_hold ** 2 * Math.min(g.t_held, g.t_rest)) /
+        (g.t_move + g.t_rest),
+    ),
 });
 
-/** Time a pack lasts, s: the usable share s_use of its charge Q over the mean current, drawn a share s_move of the time. */
+/** Time a pack lasts, s: the usable share s_use of its charge Q over the mean current. */
 export const runTime = formula({
   key: 'supply.runTime',
   symbol: 't_run',
   name: 'Run time of the pack',
   unit: 's',
-  given: { s_use: '1', Q: 'C', s_move: '1', I_bat: 'A' },
-  text: 's_use * Q / (s_move * I_bat)',
+  given: { s_use: '1', Q: 'C', I_mean: 'A' },
+  text: 's_use * Q / I_mean',
   source: 'Definition of charge',
-  of: (g) => (g.s_use * g.Q) / (g.s_move * g.I_bat),
+  of: (g) => (g.s_use * g.Q) / g.I_mean,
 });
 
 /** Power that a battery current limit lets through, W: at the full voltage, before sag. */

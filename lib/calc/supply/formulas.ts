@@ -1,6 +1,16 @@
 // Every formula of the supply shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
-import { batteryPower, leadRise, leadTemperature, runTime } from './duty';
+import { batteryPower, effectiveCurrent, meanCurrent, runTime } from './duty';
+import { fuseCarries, fuseCurrent, fuseMultiple, fuseTime, fuseTimeShort, shortCurrent } from './fuse';
+import {
+  capacitorEnergy,
+  chargedTo,
+  inrushAt,
+  inrushCurrent,
+  inrushResistance,
+  inrushTimeConstant,
+} from './inrush';
+import { leadCurrent, leadRise, leadTemperature, leadWithstand, meltingTime } from './lead-heat';
 import {
   batteryCurrent,
   drivePower,
@@ -11,8 +21,21 @@ import {
   packVoltage,
 } from './pack';
 import {
+  brakingCurrent,
+  brakingPower,
+  loweringLoss,
+  meanPowerBack,
+  meanSpeed,
+  meanTorque,
+  raisedVoltage,
+  resistorPower,
+  returnedEnergy,
+  shareBack,
+} from './regeneration';
+import {
   busCapacitance,
   busVoltageAfterBraking,
+  connectorResistance,
   loadedVoltage,
   resistiveLoss,
   sag,
@@ -33,8 +56,36 @@ import {
 
 export const supplyFormulas: readonly AnyFormula[] = [
   leadRise,
+  leadCurrent,
   leadTemperature,
+  leadWithstand,
+  meltingTime,
+  meanCurrent,
+  effectiveCurrent,
   runTime,
+  fuseMultiple,
+  fuseTime,
+  fuseTimeShort,
+  fuseCarries,
+  fuseCurrent,
+  shortCurrent,
+  inrushCurrent,
+  inrushTimeConstant,
+  inrushAt,
+  chargedTo,
+  capacitorEnergy,
+  inrushResistance,
+  loweringLoss,
+  shareBack,
+  meanTorque,
+  meanSpeed,
+  returnedEnergy,
+  brakingPower,
+  brakingCurrent,
+  raisedVoltage,
+  resistorPower,
+  meanPowerBack,
+  connectorResistance,
   batteryPower,
   packVoltage,
   packResistance,

@@ -13,6 +13,18 @@ export const sourceResistance = formula({
   of: (g) => g.R_pack + g.R_lead + g.R_con,
 });
 
+/** Resistance of the connectors in the run, Ω; R_c both poles of one plug together. */
+export const connectorResistance = formula({
+  key: 'supply.connectorResistance',
+  symbol: 'R_con',
+  name: 'Resistance of the connectors',
+  unit: 'ohm',
+  given: { n_con: '1', R_c: 'ohm' },
+  text: 'n_con * R_c',
+  source: 'Series connection',
+  of: (g) => g.n_con * g.R_c,
+});
+
 /** Voltage lost between cells and drive at a battery current, V. */
 export const sag = formula({
   key: 'supply.sag',

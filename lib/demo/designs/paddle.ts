@@ -100,7 +100,7 @@ const base: Design = {
     prechargeResistor: 33,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 34,
+    overVoltageTrip: 31,
     underVoltageTrip: 20,
   },
   train: {

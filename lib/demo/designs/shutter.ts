@@ -43,7 +43,7 @@ const base: Design = {
     disconnect: 'switch',
     disconnectRating: 40,
     disconnectVoltage: 24,
-    chargeRate: null,
+    chargeRate: 0.5,
     connectors: 2,
     contactResistance: 0.8,
     leadInsulation: 'pvcWarm',
@@ -99,7 +99,7 @@ const base: Design = {
     prechargeResistor: null,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 17,
+    overVoltageTrip: 16,
     underVoltageTrip: 10.5,
   },
   train: {

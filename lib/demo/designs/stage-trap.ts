@@ -44,7 +44,7 @@ const base: Design = {
     disconnect: 'contactor',
     disconnectRating: 60,
     disconnectVoltage: 48,
-    chargeRate: 0.5,
+    chargeRate: 0.7,
     connectors: 3,
     contactResistance: 0.6,
     leadInsulation: 'silicone',
@@ -100,7 +100,7 @@ const base: Design = {
     prechargeResistor: null,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 46,
+    overVoltageTrip: 45,
     underVoltageTrip: 29,
   },
   train: {

@@ -106,7 +106,7 @@ export const lifter: Design = {
     prechargeResistor: 33,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 35,
+    overVoltageTrip: 33,
     underVoltageTrip: 20,
   },
   train: {

@@ -105,7 +105,7 @@ export const slew: Design = {
     prechargeResistor: 22,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 36,
+    overVoltageTrip: 33,
     underVoltageTrip: 20,
   },
   train: {

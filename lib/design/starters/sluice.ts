@@ -104,7 +104,7 @@ export const sluice: Design = {
     prechargeResistor: null,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 38,
+    overVoltageTrip: 35,
     underVoltageTrip: 12,
   },
   train: {

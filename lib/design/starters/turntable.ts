@@ -103,7 +103,7 @@ export const turntable: Design = {
     prechargeResistor: null,
     brakeResistor: null,
     brakeResistorPower: null,
-    overVoltageTrip: 32,
+    overVoltageTrip: 29,
     underVoltageTrip: 18,
   },
   train: {

@@ -4,6 +4,7 @@ import { addCheck, addFigure, type Work } from '../../work';
 import { asCounted, dragCaveat, type MotorWork } from '../motor/currents';
 import type { LoadWork } from '../supply/loads';
 import { missingVoltage, type Source } from '../supply/source';
+import { trips } from './trips';
 
 /** Adds the checks of the drive's current and voltage limits. */
 export function limits(work: Work, motor: MotorWork, source: Source, load: LoadWork): void {
@@ -51,6 +52,7 @@ export function limits(work: Work, motor: MotorWork, source: Source, load: LoadW
     caveat,
   });
   voltageRange(work, source, load);
+  trips(work, source, load);
 }
 
 function voltageRange(work: Work, source: Source, load: LoadWork): void {

@@ -7,8 +7,8 @@ import { addFigure, type TrainWork, type Work } from '../../work';
 import type { MotorWork } from '../motor/currents';
 import { missingVoltage, type Source } from '../supply/source';
 
-/** Adds the hazard figures, under the part that holds the energy. */
-export function energy(work: Work, train: TrainWork, motor: MotorWork, source: Source): void {
+/** Adds the hazard figures, under the part that holds the energy; returns the output speed of a runaway, rad/s. */
+export function energy(work: Work, train: TrainWork, motor: MotorWork, source: Source): Traced | null {
   const { duty, motor: data } = work.design;
   const arm = (omega: Traced, as: string) =>
     work.sheet.work('output', 'output', kineticEnergy, { J: train.outputInertia, omega }, as);
@@ -89,4 +89,5 @@ export function energy(work: Work, train: TrainWork, motor: MotorWork, source: S
     free === null ? null : rotor(free, 'E_rot.free'),
     free === null ? missingVoltage : noRotor,
   );
+  return freeOut;
 }

@@ -1,15 +1,14 @@
 // What the duty draws from the source: power, battery current and voltage at the drive at three points of work.
 
-import { movingShare } from '@/lib/calc/motion/duty';
 import { electricalPower } from '@/lib/calc/motor/power';
 import { requiredVoltage } from '@/lib/calc/motor/speed';
-import { runTime } from '@/lib/calc/supply/duty';
 import { batteryCurrent, drivePower, greatestPower } from '@/lib/calc/supply/pack';
 import { loadedVoltage } from '@/lib/calc/supply/sag';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
 import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
 import { dragCaveat, type MotorWork } from '../motor/currents';
+import { overTheDuty } from './duration';
 import { missingResistance, missingVoltage, type Source } from './source';
 
 /** Battery currents, A, at the cut-off voltage, where they are greatest; null where the source cannot be told. */
@@ -20,6 +19,8 @@ export interface LoadWork {
   readonly running: Traced | null;
   /** Holding torque at rest: copper loss alone. */
   readonly hold: Traced | null;
+  /** Effective value over moves and rests. */
+  readonly effective: Traced | null;
   /** Voltage at the drive, V, under the peak current. */
   readonly voltage: Traced | null;
   /** Sentence for the checks that need a current that is null. */
@@ -40,12 +41,16 @@ export function loads(work: Work, train: TrainWork, motor: MotorWork, source: So
     return work.sheet.work('supply', 'supply', batteryCurrent, given, `I_bat.${as}`);
   };
   const peak = current(peakPower, 'peak');
+  const running = current(power(train.motorSpeed, motor.running, 'run'), 'run');
+  const hold = current(power(standstill, motor.hold, 'hold'), 'hold');
+  const missing = missingOf(source, deliverable, peakPower);
   const found: LoadWork = {
     peak,
     voltage: underLoad(work, source, peak),
-    running: current(power(train.motorSpeed, motor.running, 'run'), 'run'),
-    hold: current(power(standstill, motor.hold, 'hold'), 'hold'),
-    missing: missingOf(source, deliverable, peakPower),
+    running,
+    hold,
+    effective: overTheDuty(work, { peak, running, hold, missing }),
+    missing,
   };
   const figure = (key: string, label: string, symbol: string, value: Traced | null) =>
     addFigure(work, {
@@ -67,7 +72,6 @@ export function loads(work: Work, train: TrainWork, motor: MotorWork, source: So
     found.running,
   );
   figure('holdCurrent', 'Battery current at the holding torque, at rest', 'I_bat_hold', found.hold);
-  duration(work, found);
   sourceChecks(work, motor, source, found, peakPower, deliverable);
   voltage(work, train, motor, found);
   return found;
@@ -75,8 +79,6 @@ export function loads(work: Work, train: TrainWork, motor: MotorWork, source: So
 
 /** Share of the drive's input that reaches the motor. */
 const driveEfficiency = practice(0.95, 'efficiency of the drive 0.95, common practice, no source');
-/** Share of a pack's charge that is used before the cut-off. */
-const usableShare = practice(0.8, 'four fifths of the charge used, common practice, no source');
 
 function drawn(work: Work, motor: MotorWork, omega: Traced, I: Traced, as: string): Traced {
   const P_el = work.sheet.work(
@@ -102,34 +104,6 @@ function missingOf(source: Source, deliverable: Traced | null, peak: Traced): st
   if (deliverable !== null && peak.value > deliverable.value)
     return 'The source cannot deliver this power at all: cells and leads lose the rest.';
   return 'It cannot be worked out from what is entered.';
-}
-
-function duration(work: Work, found: LoadWork): void {
-  const { duty, supply } = work.design;
-  const known = supply.kind !== 'bench' && supply.capacity !== null && found.running !== null;
-  addFigure(work, {
-    key: 'supply.runTime',
-    section: 'supply',
-    label: 'Run time on the duty, moves and rests',
-    symbol: 't_run',
-    unit: 'h',
-    value: known
-      ? work.sheet.work('supply', 'supply', runTime, {
-          s_use: usableShare,
-          Q: supply.capacity,
-          s_move: work.sheet.work('duty', 'duty', movingShare, {
-            t_move: duty.moveTime,
-            t_rest: duty.restTime,
-          }),
-          I_bat: found.running,
-        })
-      : null,
-    better: 'more',
-    missing:
-      supply.kind === 'bench'
-        ? 'A bench supply does not run out.'
-        : 'Capacity or battery current is not known.',
-  });
 }
 
 function sourceChecks(

@@ -1,16 +1,13 @@
 // Leads, connector, fuse and disconnect against what flows through them.
-import { leadRise, leadTemperature } from '@/lib/calc/supply/duty';
-import { copperResistivity } from '@/lib/calc/supply/wire';
 import { connectorDerating, fuseContinuousShare } from '@/lib/catalog/connectors';
-import { copper } from '@/lib/catalog/copper';
 import { ampacitySource, leadAmpacity } from '@/lib/catalog/wire';
 import type { Traced } from '@/lib/quantity/traced';
-import { practice } from '../../sheet';
 import { addCheck, addFigure, type Work } from '../../work';
 import type { LoadWork } from './loads';
+import { missingVoltage, type Source } from './source';
 
 /** Adds the checks of what carries and breaks the battery current. */
-export function protection(work: Work, load: LoadWork): void {
+export function protection(work: Work, source: Source, load: LoadWork): void {
   const { supply } = work.design;
   const ampacity = ampacityOf(work);
   const missingLead =
@@ -28,7 +25,6 @@ export function protection(work: Work, load: LoadWork): void {
     better: 'more',
     missing: missingLead,
   });
-  leadHeat(work, long, load.missing);
   addCheck(work, {
     section: 'supply',
     mode: 'current',
@@ -105,6 +101,24 @@ export function protection(work: Work, load: LoadWork): void {
     caveat:
       'A rating for alternating current or for carrying alone says nothing about breaking direct current.',
   });
+  addCheck(work, {
+    section: 'supply',
+    mode: 'voltage',
+    unit: 'V',
+    key: 'supply.disconnectVoltage',
+    label: 'Disconnect, voltage',
+    demandLabel: 'Supply fully charged',
+    capacityLabel: 'Direct voltage that the disconnect breaks',
+    demand: source.full,
+    capacity: supply.disconnectVoltage,
+    required: 1,
+    requiredFrom:
+      'Above its voltage an arc of direct current stands between the contacts; local codes take precedence',
+    missing:
+      supply.disconnectVoltage === null
+        ? 'The direct voltage that the disconnect breaks is not entered.'
+        : missingVoltage,
+  });
 }
 
 /** The least of what limits the battery current; null where nothing does. */
@@ -127,48 +141,4 @@ function ampacityOf(work: Work): Traced | null {
   const area = work.design.supply.leadArea;
   const amps = area === null ? undefined : leadAmpacity(area.value);
   return amps === undefined ? null : { value: amps, from: 'catalog:wire.chassis' };
-}
-
-function leadHeat(work: Work, long: Traced | null, missing: string): void {
-  const area = work.design.supply.leadArea;
-  const value = area === null || long === null ? null : leadWarmth(work, area, long);
-  addFigure(work, {
-    key: 'supply.leadTemperature',
-    section: 'supply',
-    label: 'Temperature of the leads after long work, free air',
-    symbol: 'theta_l',
-    unit: 'degC',
-    value,
-    better: 'less',
-    missing: area === null ? 'The lead size is not entered.' : missing,
-  });
-}
-
-function leadWarmth(work: Work, A_w: Traced, I_bat: Traced): Traced {
-  const rho = work.sheet.work(
-    'supply',
-    'supply.leadArea',
-    copperResistivity,
-    {
-      rho_20: { value: copper.resistivity20.value, from: 'catalog:copper.resistivity20' },
-      alpha_20: { value: copper.alpha20.value, from: 'catalog:copper.alpha20' },
-      theta: practice(373.15, 'leads at 100 °C, so that the rise is not understated below that'),
-      theta_20: { value: copper.reference.value, from: 'catalog:copper.reference' },
-    },
-    'rho.warm',
-  );
-  const dtheta_l = work.sheet.work('supply', 'supply.leadArea', leadRise, {
-    I_bat,
-    rho,
-    A_w,
-    h: practice(
-      12,
-      'heat given off in still air 12 W/(m² K), radiation included, common practice, no source',
-    ),
-    s_o: practice(2, 'insulation twice the copper’s diameter, common practice, no source'),
-  });
-  return work.sheet.work('supply', 'supply.leadArea', leadTemperature, {
-    theta_amb: work.design.duty.ambient,
-    dtheta_l,
-  });
 }

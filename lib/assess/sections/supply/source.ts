@@ -1,6 +1,6 @@
 // The source as the drive sees it: open-circuit voltages, resistance, greatest current, energy.
 import { packCurrent, packEnergy, packResistance, packVoltage } from '@/lib/calc/supply/pack';
-import { sourceResistance } from '@/lib/calc/supply/sag';
+import { connectorResistance, sourceResistance } from '@/lib/calc/supply/sag';
 import { copperResistivity, leadResistance } from '@/lib/calc/supply/wire';
 import { cellChemistry } from '@/lib/catalog/cells';
 import { copper } from '@/lib/catalog/copper';
@@ -16,6 +16,8 @@ export interface Source {
   readonly empty: Traced | null;
   /** From the cells to the drive's terminals, Ω. */
   readonly resistance: Traced | null;
+  /** Of the cells alone, Ω; 0 for a bench supply. */
+  readonly inner: Traced | null;
   /** What the pack is rated for, or the bench supply's limit, A. */
   readonly greatestCurrent: Traced | null;
   readonly energy: Traced | null;
@@ -30,7 +32,8 @@ export const missingResistance =
 /** Works the source and adds its figures. */
 export function source(work: Work): Source {
   const volts = voltages(work);
-  const found = { ...volts, ...capability(work, volts.full), resistance: resistance(work) };
+  const inner = sourceItself(work);
+  const found = { ...volts, ...capability(work, volts.full), inner, resistance: resistance(work, inner) };
   const figure = (
     key: string,
     label: string,
@@ -104,9 +107,8 @@ function capability(work: Work, full: Traced | null): Pick<Source, 'greatestCurr
   return { greatestCurrent, energy };
 }
 
-function resistance(work: Work): Traced | null {
+function resistance(work: Work, R_pack: Traced | null): Traced | null {
   const { supply } = work.design;
-  const R_pack = sourceItself(work);
   if (R_pack === null || supply.leadArea === null || supply.leadLength === null) return null;
   const rho = work.sheet.work(
     'supply',
@@ -125,7 +127,12 @@ function resistance(work: Work): Traced | null {
     l: supply.leadLength,
     A_w: supply.leadArea,
   });
-  const R_con = practice(0.5e-3, 'both contacts of a connector, common practice, no source');
+  const R_con = work.sheet.work('supply', 'supply.connectors', connectorResistance, {
+    n_con: supply.connectors ?? practice(1, 'one connector, as none is entered'),
+    R_c:
+      supply.contactResistance ??
+      practice(0.5e-3, 'both contacts of a connector, common practice, no source'),
+  });
   return work.sheet.work('supply', 'supply', sourceResistance, { R_pack, R_lead, R_con });
 }
 
