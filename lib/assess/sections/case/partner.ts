@@ -17,7 +17,7 @@ import { type Required, requiredRootStatic } from '../../required';
 import { cited, practice } from '../../sheet';
 import type { TrainWork, Work } from '../../work';
 import { catalogued, caveatOf, type GearMaterial, lacking } from '../gears/service/materials';
-import { retentionAt } from '../gears/service/temperature';
+import { retentionAt } from '../gears/service/retention';
 import { type Joint, threadOf } from './preload';
 
 export interface Partner {
@@ -166,7 +166,7 @@ function warmed(
   body: GearMaterial,
   F_23: Traced,
 ): Traced | string {
-  const left = retentionAt(work, joint.at, body, train.surroundings, 'f_T.screws');
+  const left = retentionAt(work, { section: 'case', at: joint.at, as: 'screws' }, body, train.surroundings);
   if (typeof left === 'string')
     return typeof train.surroundings === 'string'
       ? left

@@ -15,10 +15,11 @@ import { requiredRootStatic, requiredSlip } from '../../required';
 import { practice } from '../../sheet';
 import { addCheck, type Work } from '../../work';
 import { catalogued, caveatOf, lacking, scatterOf } from '../gears/service/materials';
+import { retentionAt } from '../gears/service/retention';
 import { dryFriction, gripOf } from './grip';
 import type { Joint, Limit } from './limits';
 import type { HubSI } from './place';
-import { type Body, borneAtOnce, keptAt } from './strength';
+import { type Body, borneAtOnce } from './strength';
 
 type Press = Extract<HubSI, { readonly kind: 'press' }>;
 
@@ -123,7 +124,7 @@ function modulusAt(
   as: string,
 ): Traced | string {
   if (body.material.kind === 'metal') return catalogued(elastic.E);
-  const kept = keptAt(work, { section: 'hubs', at: j.at, as }, body.material, theta);
+  const kept = retentionAt(work, { section: 'hubs', at: j.at, as }, body.material, theta);
   if (typeof kept === 'string') return kept;
   const E = work.sheet.work(
     'hubs',

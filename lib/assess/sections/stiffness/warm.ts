@@ -5,7 +5,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
 import type { StageLoads, Work } from '../../work';
 import { gearMaterial } from '../gears/service/materials';
-import { retentionAt } from '../gears/service/temperature';
+import { retentionAt } from '../gears/service/retention';
 
 /** The materials that give in a mesh; none for a belt, whose cords do not soften. */
 export function materialsOf({ stage }: StageLoads): readonly MaterialKey[] {
@@ -35,7 +35,7 @@ export function warmed(
   for (const key of new Set(materials)) {
     const m = gearMaterial(work.book, { material: key, build: 'flat' });
     if (m.kind === 'metal') continue;
-    const left = retentionAt(work, at, m, surroundings, `f_T.${key}`);
+    const left = retentionAt(work, { section: 'stiffness', at, as: key }, m, surroundings);
     if (typeof left === 'string') return tooWarm(surroundings, m.name, left);
     if (left.factor.value < least.value) least = left.factor;
   }

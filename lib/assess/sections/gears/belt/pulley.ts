@@ -6,7 +6,7 @@ import { requiredRootStatic } from '../../../required';
 import { cited } from '../../../sheet';
 import { addCheck } from '../../../work';
 import { catalogued, caveatOf, gearMaterial, lacking, scatterOf } from '../service/materials';
-import { retentionAt } from '../service/temperature';
+import { retentionAt } from '../service/retention';
 import type { StageCall } from '../stage-work';
 import type { BeltLoads } from './forces';
 import type { BeltGeometry, BeltSI, Pulley } from './geometry';
@@ -28,7 +28,7 @@ export function pulleyCheck(
   const own = `${at}.${pulley}`;
   const m = gearMaterial(work.book, { material: stage[pulley].material, build: 'flat' });
   const base = m.kind === 'metal' ? m.property('yield') : m.tensile;
-  const kept = retentionAt(work, own, m, surroundings, 'f_T.root');
+  const kept = retentionAt(work, { section: 'gears', at: own, as: 'root' }, m, surroundings);
   const few = typeof course !== 'string' && course.meshFactor.value <= 0;
   const known = typeof course !== 'string' && !few;
   const demand = known

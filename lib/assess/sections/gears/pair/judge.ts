@@ -6,7 +6,8 @@ import { temperatureFigures } from '../figures';
 import type { Friction } from '../service/friction';
 import type { StageLoad } from '../service/loads';
 import type { GearMaterial } from '../service/materials';
-import { retentionAt, toothTemperature } from '../service/temperature';
+import { retentionAt } from '../service/retention';
+import { toothTemperature } from '../service/temperature';
 import { flankCheck, flankPressureOf } from '../strength/flank';
 import type { GearCase } from '../strength/gear-case';
 import { deflectionCheck, temperatureCheck } from '../strength/plastics';
@@ -55,8 +56,8 @@ export function judgeMesh(work: Work, m: MeshWork, surroundings: Traced | string
     temperatureFigures(work, geometry, side, teeth);
     const root = typeof teeth === 'string' ? teeth : teeth.root;
     const flank = typeof teeth === 'string' ? teeth : teeth.flank;
-    const atRoot = retentionAt(work, gearAt, material, root, 'f_T.root');
-    const atFlank = retentionAt(work, gearAt, material, flank, 'f_T.flank');
+    const atRoot = retentionAt(work, { section: 'gears', at: gearAt, as: 'root' }, material, root);
+    const atFlank = retentionAt(work, { section: 'gears', at: gearAt, as: 'flank' }, material, flank);
     const gearCase: GearCase = {
       geometry,
       side,

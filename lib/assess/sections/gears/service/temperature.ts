@@ -1,12 +1,8 @@
-// Temperature of the case and of plastic teeth after VDI 2736, and what strength is left there.
+// Temperature of the case and of plastic teeth after VDI 2736.
 
-import { retentionBetween } from '@/lib/calc/gears/service/allowable';
 import { caseTemperature, lossSum } from '@/lib/calc/gears/service/mesh';
 import { flankTemperature, toothRootTemperature } from '@/lib/calc/gears/strength/plastics';
 import { caseResistance, heatTransfer, toothFamily } from '@/lib/catalog/gears';
-import { retentionRows } from '@/lib/catalog/materials/strength';
-import type { CatalogValue } from '@/lib/catalog/value';
-import { printSI } from '@/lib/quantity/print';
 import type { Traced } from '@/lib/quantity/traced';
 import { cited, practice } from '../../../sheet';
 import { finite, type Work } from '../../../work';
@@ -15,7 +11,6 @@ import type { StageGeometry } from '../pair/geometry';
 import type { Side } from '../pair/stage';
 import type { Friction } from './friction';
 import type { StageLoad } from './loads';
-import { catalogued, type GearMaterial, lacking } from './materials';
 
 const inCase = practice(0, 'the heat of the case is counted in its temperature');
 const unitArea = practice(1, 'has no part: the heat of the case is counted in its temperature');
@@ -111,55 +106,4 @@ export function toothTemperature(
     }),
   );
   return root === null || flank === null ? 'The tooth temperature cannot be worked out.' : { root, flank };
-}
-
-/** Strength retained, with the catalogue rows it rests on. */
-export interface Retention {
-  readonly factor: Traced;
-  readonly low: number;
-  readonly high: number;
-  readonly rows: readonly CatalogValue[];
-}
-
-/** Strength that the gear keeps at a temperature, or why that is not known; never beyond the catalogue's last row. */
-export function retentionAt(
-  work: Work,
-  at: string,
-  m: GearMaterial,
-  theta: Traced | string,
-  as: `f_T.${string}`,
-): Retention | string {
-  if (m.kind === 'metal') return metalRetention(m, theta);
-  if (typeof theta === 'string') return theta;
-  const rows = retentionRows(m.key, theta.value);
-  if (rows === undefined)
-    return `The tooth reaches ${printSI(theta.value, 'degC')}; the catalogue knows the strength of ${m.name} up to 80 °C only.`;
-  const { before, after } = rows;
-  if (before === after) return single(before.retention);
-  const r_1 = catalogued(before.retention);
-  const r_2 = catalogued(after.retention);
-  const theta_1 = practice(before.kelvin, 'temperature of the catalogue row below');
-  const theta_2 = practice(after.kelvin, 'temperature of the catalogue row above');
-  const factor = work.sheet.work('gears', at, retentionBetween, { r_1, r_2, theta, theta_1, theta_2 }, as);
-  const share = (theta.value - before.kelvin) / (after.kelvin - before.kelvin);
-  const mix = (a: number, b: number) => a + (b - a) * share;
-  return {
-    factor,
-    low: mix(before.retention.siLow, after.retention.siLow),
-    high: mix(before.retention.siHigh, after.retention.siHigh),
-    rows: [before.retention, after.retention],
-  };
-}
-
-/** Metals keep nearly all up to 80 °C, so the row there is taken whatever the temperature, to the safe side. */
-function metalRetention(m: GearMaterial, theta: Traced | string): Retention | string {
-  const last = m.property('retention_80C');
-  if (last === undefined) return lacking(m, 'retention_80C');
-  if (typeof theta !== 'string' && retentionRows(m.key, theta.value) === undefined)
-    return `The case reaches ${printSI(theta.value, 'degC')}; the catalogue knows the strength of ${m.name} up to 80 °C only.`;
-  return single(last);
-}
-
-function single(row: CatalogValue): Retention {
-  return { factor: catalogued(row), low: row.siLow, high: row.siHigh, rows: [row] };
 }

@@ -4,7 +4,7 @@ import type { StageGeometry } from '../pair/geometry';
 import type { Side } from '../pair/stage';
 import type { StageLoad } from '../service/loads';
 import type { GearMaterial } from '../service/materials';
-import type { Retention } from '../service/temperature';
+import type { Retention } from '../service/retention';
 
 export interface RootMeshFactors {
   readonly Y_eps: Traced;

@@ -14,7 +14,7 @@ import type { StageGeometry } from '../pair/geometry';
 import type { Side } from '../pair/stage';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking } from '../service/materials';
-import type { Retention } from '../service/temperature';
+import type { Retention } from '../service/retention';
 import type { GearCase } from './gear-case';
 
 const margins = {

@@ -19,7 +19,8 @@ import type { StageGeometry } from '../pair/geometry';
 import type { Side } from '../pair/stage';
 import type { StageLoad } from '../service/loads';
 import { catalogued, caveatOf, type GearMaterial, lacking, scatterOf } from '../service/materials';
-import { retentionAt, toothTemperature } from '../service/temperature';
+import { retentionAt } from '../service/retention';
+import { toothTemperature } from '../service/temperature';
 import { pressureWithRoot } from '../strength/flank';
 import { flankLifeOf } from '../strength/flank-life';
 import type { GearCase } from '../strength/gear-case';
@@ -69,8 +70,8 @@ export function judgeWorm(work: Work, t: WormTeeth, surroundings: Traced | strin
       mate,
       load,
       shares: null,
-      atRoot: retentionAt(work, at, material, root, 'f_T.root'),
-      atFlank: retentionAt(work, at, material, flank, 'f_T.flank'),
+      atRoot: retentionAt(work, { section: 'gears', at, as: 'root' }, material, root),
+      atFlank: retentionAt(work, { section: 'gears', at, as: 'flank' }, material, flank),
     };
     checksOfRoot(
       work,
