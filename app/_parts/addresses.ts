@@ -40,6 +40,9 @@ export const addresses = {
   trace: (design: string, side: string, method?: string | null) =>
     `/designs/${design}/trace/${side}${withMethod(method)}`,
   compare: (design: string, before: string, after: string) => `/designs/${design}/compare/${before}/${after}`,
+  /** Where the content of a fold of the comparison is fetched from. */
+  compareFold: (design: string, before: string, after: string) =>
+    `/designs/${design}/compare/${before}/${after}/fold`,
   sign: (design: string, letter: string, holdPoint: HoldPoint) =>
     `/designs/${design}/${letter}/sign/${holdPoint}`,
 } as const;

@@ -57,6 +57,9 @@ export interface Figure {
   readonly headline: boolean;
 }
 
+/** How the keys of those figures begin that are each a share of the output's error: drawn as bars side by side. */
+export const errorShares = 'sensor.share.';
+
 export type CheckStatus = 'holds' | 'below' | 'not assessed';
 
 /** Demand against capacity. `demand` and `capacity` are in SI, shown in `unit`. */

@@ -3,6 +3,7 @@ import { may } from '@/lib/access/policy';
 import { assess } from '@/lib/assess/assess';
 import type { Assessment } from '@/lib/assess/assessment';
 import { compare } from '@/lib/compare/compare';
+import { changedCurves, changedShares } from '@/lib/compare/curves';
 import type { Design } from '@/lib/design/document';
 import { reader } from '@/lib/store/database';
 import { readDraft } from '@/lib/store/designs/drafts';
@@ -35,6 +36,8 @@ export const compareRevisions: Contract['compareRevisions'] = designCase(
       before: before.value.side,
       after: after.value.side,
       comparison: compare(before.value, after.value),
+      curves: changedCurves(before.value.assessment, after.value.assessment),
+      shares: changedShares(before.value.assessment, after.value.assessment),
       sameMethod: before.value.side.method === after.value.side.method,
       revisions: judgeRecord(record).map((j) => revisionMark(j, people)),
     });

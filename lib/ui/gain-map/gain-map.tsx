@@ -84,9 +84,6 @@ function KeyBox({ className }: { readonly className: string }) {
 }
 
 function sampleOf(verdict: GainVerdict): string {
-  const [rising, falling] = [
-    'M0 10L10 0M10 20L20 10M20 10L30 0M30 20L40 10',
-    'M10 0L20 10M0 10L10 20M30 0L40 10M20 10L30 20',
-  ];
+  const [rising, falling] = ['M0 10L20 0M20 20L40 10', 'M20 0L40 10M0 10L20 20'];
   return { sluggish: falling, good: '', ringing: rising, unstable: rising + falling }[verdict];
 }

@@ -1,6 +1,6 @@
 // A map of gains against loads in sentences.
 import type { GainVerdict } from '@/lib/assess/gain-map';
-import { printNumber } from '@/lib/quantity/print';
+import { printEntered, printNumber } from '@/lib/quantity/print';
 import { type DrawnMap, nearestGain, nearestLoad, quickestGood, rowOf } from './reading';
 
 /** What a loop does, after its subject. */
@@ -47,9 +47,9 @@ function foundSentence(map: DrawnMap, found: 0 | 1, used: 0 | 1): string {
   return `${start} the quickest good gain is ${gainText(plan.gains[gain] ?? Number.NaN)}; ${at[used]} it ${word}.`;
 }
 
-/** A gain, to three digits. */
+/** A gain to three digits, without noughts that say nothing. */
 export function gainText(gain: number): string {
-  return printNumber(gain, 3);
+  return printEntered(Number(gain.toPrecision(3)));
 }
 
 /** A multiple of the stated load in words. */

@@ -23,25 +23,8 @@ export function CurveDrawing({ curve, layout: l, form, alone = false }: CurveDra
       aria-hidden="true"
       focusable="false"
     >
-      <path className="line-grid" d={paper(l)} />
-      <path className="line-axis" d={`M${l.left} ${l.top}V${l.bottom}H${l.right}${ticks(l)}`} />
       {sketched ? <ShaftSketch marks={curve.marks} layout={l} /> : null}
-      {l.xTicks.map((t) => (
-        <text key={t.at} className="text-axis" x={t.at} y={l.bottom + 19} textAnchor="middle">
-          {t.text}
-        </text>
-      ))}
-      {l.yTicks.map((t) => (
-        <text key={t.at} className="text-axis" x={l.left - 9} y={t.at + 4.5} textAnchor="end">
-          {t.text}
-        </text>
-      ))}
-      <text className="text-second plot-halo" x={l.right} y={l.bottom + 38} textAnchor="end">
-        {axisWords(curve.xLabel, unitOf(curve.xUnit).print)}
-      </text>
-      <text className="text-second" x={2} y={14}>
-        {axisWords(curve.yLabel, unitOf(curve.yUnit).print)}
-      </text>
+      <PlotAxes curve={curve} layout={l} />
       {l.lines.map((line, i) => (
         <path key={line.label.text} className={`plot-line plot-line-${i % 5}`} d={line.path} />
       ))}
@@ -67,6 +50,37 @@ export function CurveDrawing({ curve, layout: l, form, alone = false }: CurveDra
         </g>
       ))}
     </svg>
+  );
+}
+
+interface PlotAxesProps {
+  readonly curve: Pick<Curve, 'xLabel' | 'xUnit' | 'yLabel' | 'yUnit'>;
+  readonly layout: PlotLayout;
+}
+
+/** Graph paper, axes, and their words. */
+export function PlotAxes({ curve, layout: l }: PlotAxesProps) {
+  return (
+    <>
+      <path className="line-grid" d={paper(l)} />
+      <path className="line-axis" d={`M${l.left} ${l.top}V${l.bottom}H${l.right}${ticks(l)}`} />
+      {l.xTicks.map((t) => (
+        <text key={t.at} className="text-axis" x={t.at} y={l.bottom + 19} textAnchor="middle">
+          {t.text}
+        </text>
+      ))}
+      {l.yTicks.map((t) => (
+        <text key={t.at} className="text-axis" x={l.left - 9} y={t.at + 4.5} textAnchor="end">
+          {t.text}
+        </text>
+      ))}
+      <text className="text-second plot-halo" x={l.right} y={l.bottom + 38} textAnchor="end">
+        {axisWords(curve.xLabel, unitOf(curve.xUnit).print)}
+      </text>
+      <text className="text-second" x={2} y={14}>
+        {axisWords(curve.yLabel, unitOf(curve.yUnit).print)}
+      </text>
+    </>
   );
 }
 

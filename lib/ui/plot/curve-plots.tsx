@@ -1,5 +1,5 @@
-// The curves of a section. Several alike are a first one in full and the others folded, small, side by side; diagrams
-// along shafts, one a shaft, are folded all together.
+// The curves of a section: the first one in full and the others folded, small, side by side; diagrams along shafts, one a
+// shaft, are folded all together.
 import type { Curve } from '@/lib/assess/assessment';
 import { PartFold } from '../sheet/part-fold';
 import { CurvePlot } from './curve-plot';
@@ -49,28 +49,26 @@ interface PlotGroup {
   readonly folded: readonly Curve[];
 }
 
-/** Curves of the same quantities together, in the order of the first of each. */
+/** The curves of a section together, and its diagrams along shafts together. */
 export function plotGroups(curves: readonly Curve[]): readonly PlotGroup[] {
-  const groups = new Map<string, Curve[]>();
-  for (const curve of curves) {
-    const axes = `${curve.xLabel} ${curve.yLabel}`;
-    groups.set(axes, [...(groups.get(axes) ?? []), curve]);
-  }
-  return [...groups.values()].flatMap((group) => {
-    const [first, ...others] = group;
-    if (first === undefined) return [];
-    const id = `plots-${first.key}`;
-    return [isOfShaft(first) ? { id, first: null, folded: group } : { id, first, folded: others }];
-  });
+  const [first, ...others] = curves.filter((c) => !isOfShaft(c));
+  const shafts = curves.filter(isOfShaft);
+  return [
+    ...(first === undefined ? [] : [{ id: `plots-${first.key}`, first, folded: others }]),
+    ...(shafts[0] === undefined ? [] : [{ id: `plots-${shafts[0].key}`, first: null, folded: shafts }]),
+  ];
 }
 
-function isOfShaft({ marks }: Curve): boolean {
+/** Whether a curve is drawn along a shaft, which is then sketched below it. */
+export function isOfShaft({ marks }: Curve): boolean {
   return marks.some((m) => m.stands !== undefined);
 }
 
-function foldLine(first: Curve | null, { length }: readonly Curve[]): string {
-  if (first !== null) return length === 1 ? '1 more like it' : `${length} more like it`;
-  return length === 1
-    ? '1 shaft drawn with the moments along it'
-    : `${length} shafts drawn with the moments along them`;
+function foldLine(first: Curve | null, folded: readonly Curve[]): string {
+  const { length } = folded;
+  if (first === null)
+    return length === 1
+      ? '1 shaft drawn with the moments along it'
+      : `${length} shafts drawn with the moments along them`;
+  return length > 3 ? `${length} more drawn` : `also drawn: ${folded.map((c) => c.label).join('; ')}`;
 }

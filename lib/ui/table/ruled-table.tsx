@@ -27,7 +27,15 @@ interface RuledTableProps {
   readonly columns: readonly Column[];
   readonly rows: readonly Row[];
   /** Fixed column widths, so that several tables under one another line up. */
-  readonly layout?: 'checks' | 'figures' | 'fields' | 'follows' | 'changes' | 'entries' | undefined;
+  readonly layout?:
+    | 'checks'
+    | 'figures'
+    | 'fields'
+    | 'follows'
+    | 'changes'
+    | 'entries'
+    | 'shares'
+    | undefined;
 }
 
 /** A ruled table. */

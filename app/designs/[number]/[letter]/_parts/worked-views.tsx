@@ -9,9 +9,11 @@ import { FigureTable } from '@/lib/ui/checks/figure-table';
 import type { RemarkPin } from '@/lib/ui/checks/remark-pin';
 import { sectionCounts } from '@/lib/ui/checks/section-counts';
 import { bySection } from '@/lib/ui/checks/sections';
+import { workedPlaceOfFigure } from '@/lib/ui/checks/worked-place';
 import { ChangedSince } from '@/lib/ui/compare/changed-since';
 import { Ladder } from '@/lib/ui/ladder/ladder';
 import { CurvePlots } from '@/lib/ui/plot/curve-plots';
+import { ShareBars, sharesIn } from '@/lib/ui/plot/share-bars';
 import { HeadlineSentence } from '@/lib/ui/sheet/headline-sentence';
 import { PartFold } from '@/lib/ui/sheet/part-fold';
 import { View } from '@/lib/ui/sheet/view';
@@ -190,6 +192,11 @@ function Section({ section, workedHref, pins, inFull, weakest, drawing, more }: 
       <CheckTables label={label} checks={checks} workedHref={workedHref} pins={pins} fold weakest={weakest} />
       {drawing}
       <CurvePlots curves={curves} workedHref={workedHref} inFull={inFull} />
+      <ShareBars
+        caption="Shares of the error at the output"
+        shares={sharesIn(figures)}
+        hrefOf={(figure) => workedPlaceOfFigure(workedHref, figure) ?? workedHref}
+      />
       {figures.length === 0 ? null : (
         <PartFold
           id={`figures-${key}`}

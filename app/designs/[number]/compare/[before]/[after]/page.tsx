@@ -20,9 +20,13 @@ import { PlainTitle } from '@/lib/ui/sheet/plain-title';
 import { Sheet } from '@/lib/ui/sheet/sheet';
 import { HashHead } from '@/lib/ui/sheet/title-block';
 import { View } from '@/lib/ui/sheet/view';
+import { ChangedCurves } from './_parts/changed-curves';
+import { sideName } from './_parts/side-name';
 
 interface Props {
   readonly params: Promise<{ number: string; before: string; after: string }>;
+  /** `in=full`: nothing is left off. */
+  readonly searchParams: Promise<{ in?: string }>;
 }
 
 export async function generateMetadata({ params }: Props): Promise<Metadata> {
@@ -30,8 +34,9 @@ export async function generateMetadata({ params }: Props): Promise<Metadata> {
   return { title: `${number}, ${before} against ${after}` };
 }
 
-export default async function ComparePage({ params }: Props) {
-  const { number, before, after } = await params;
+export default async function ComparePage({ params, searchParams }: Props) {
+  const [{ number, before, after }, { in: form }] = [await params, await searchParams];
+  const inFull = form === 'full' ? undefined : `${addresses.compare(number, before, after)}?in=full`;
   const result = await compareRevisions(await currentViewer(), { design: number, before, after });
   return shown(result, (view) => (
     <PageFrame club={view.design.club.code}>
@@ -40,9 +45,12 @@ export default async function ComparePage({ params }: Props) {
         marginLabel="Other comparisons"
         margin={<Others view={view} />}
       >
-        <Changes view={view} />
+        <Changes view={view} inFull={inFull} />
       </Sheet>
-      <FollowInPlace sides={[view.before, view.after].map((side) => followed(view, side))} />
+      <FollowInPlace
+        sides={[view.before, view.after].map((side) => followed(view, side))}
+        folds={addresses.compareFold(number, before, after)}
+      />
     </PageFrame>
   ));
 }
@@ -56,7 +64,13 @@ function followed({ design }: CompareView, side: SideView) {
   };
 }
 
-function Changes({ view }: { readonly view: CompareView }) {
+interface ChangesProps {
+  readonly view: CompareView;
+  /** Address of the comparison in full where this one leaves off what is folded. */
+  readonly inFull: string | undefined;
+}
+
+function Changes({ view, inFull }: ChangesProps) {
   const { comparison: c } = view;
   const [before, after] = [sideName(view.before), sideName(view.after)];
   const letter = view.after.letter === 'draft' ? null : view.after.letter;
@@ -103,6 +117,11 @@ function Changes({ view }: { readonly view: CompareView }) {
           </details>
         )}
       </View>
+      {view.curves.length + view.shares.length === 0 ? null : (
+        <View letter="E" title="Curves" id="curves">
+          <ChangedCurves view={view} inFull={inFull} />
+        </View>
+      )}
     </>
   );
 }
@@ -131,10 +150,6 @@ function Side({ side, design }: { readonly side: SideView; readonly design: stri
       </span>
     </>
   );
-}
-
-function sideName(side: SideView): string {
-  return side.letter === 'draft' ? 'the draft' : `revision ${side.letter}`;
 }
 
 function Others({ view }: { readonly view: CompareView }) {
