@@ -11,6 +11,7 @@ import type { StageGeometry } from '../pair/geometry';
 import type { Side } from '../pair/stage';
 import type { Friction } from './friction';
 import type { StageLoad } from './loads';
+import type { GearMaterial } from './materials';
 
 const inCase = practice(0, 'the heat of the case is counted in its temperature');
 const unitArea = practice(1, 'has no part: the heat of the case is counted in its temperature');
