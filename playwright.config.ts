@@ -24,7 +24,8 @@ export default defineConfig({
   reporter: report ? [['list'], ['json', { outputFile: report }]] : [['list']],
   use: {
     baseURL: `http://127.0.0.1:${port}`,
-    trace: 'retain-on-failure',
+    // Pictures of every step of pages as long as these would take as long as the stories.
+    trace: { mode: 'retain-on-failure', snapshots: false, screenshots: false },
     screenshot: 'only-on-failure',
     launchOptions: {
       ...(chromium ? { executablePath: chromium } : {}),
