@@ -26,7 +26,7 @@ export function usePreview(document: Design, first: Assessment): Preview {
     started.addEventListener('message', (event: MessageEvent<PreviewAnswer>) => {
       if (event.data.turn !== asked.current.turn) return;
       setAssessment(event.data.assessment);
-      setAnswered(event.data.turn);
+      if (event.data.whole) setAnswered(event.data.turn);
       setFailed(null);
     });
     started.addEventListener('error', () =>

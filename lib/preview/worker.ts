@@ -11,10 +11,22 @@ export interface PreviewRequest {
 export interface PreviewAnswer {
   readonly turn: number;
   readonly assessment: Assessment;
+  /** False for the first answer, from before loop and faults were simulated. */
+  readonly whole: boolean;
 }
+
+let newest = 0;
 
 self.addEventListener('message', (event: MessageEvent<PreviewRequest>) => {
   const { turn, document } = event.data;
-  const answer: PreviewAnswer = { turn, assessment: assess(document) };
-  self.postMessage(answer);
+  newest = turn;
+  const answer = (whole: boolean) => {
+    const said: PreviewAnswer = { turn, assessment: assess(document, { simulate: whole }), whole };
+    self.postMessage(said);
+  };
+  answer(false);
+  // A newer document that has come in by then is answered first, and this one no more.
+  setTimeout(() => {
+    if (newest === turn) answer(true);
+  });
 });

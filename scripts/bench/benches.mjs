@@ -31,13 +31,13 @@ export async function subjectOf(root) {
 /** @param {string} root @param {{ document: object }} subject @returns {Promise<Figure[]>} */
 export async function benchCalculation(root, { document }) {
   const { calculationsOf } = await load(root, 'calculation');
-  const { starter, assessed, assessedWithSheet, preview } = calculationsOf(document);
+  const { starter, assessed, assessedWithSheet, assessedWhole, preview } = calculationsOf(document);
   // Much runs a few times an assessment only, so that Node takes long to find what is worth compiling.
   const long = { warm: 1000, runs: 300 };
   const atMost = /** @type {const} */ ({ unit: 'ms', bound: 'at most' });
   return [
     {
-      what: `Assessment of the starter “${starter}”`,
+      what: `Assessment of the starter “${starter}”, without simulations`,
       value: await medianTime(assessed, long),
       ...atMost,
       limit: 2,
@@ -47,6 +47,12 @@ export async function benchCalculation(root, { document }) {
       value: await medianTime(assessedWithSheet, long),
       ...atMost,
       limit: 5,
+    },
+    {
+      what: 'Assessment with loop and faults simulated',
+      value: await medianTime(assessedWhole, { warm: 100, runs: 60 }),
+      ...atMost,
+      limit: 25,
     },
     {
       what: 'Preview of the draft, from edit to drawing',

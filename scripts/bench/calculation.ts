@@ -15,13 +15,16 @@ export function calculationsOf(document: Design) {
   let content: DraftContent = { document, pending: {} };
   return {
     starter: title,
-    assessed: () => assess(starter),
-    assessedWithSheet: () => assess(starter, { sheet: true }),
-    /** What follows a keystroke: the edit, the way to the worker and back, the assessment, and the preview's markup. */
+    assessed: () => assess(starter, { simulate: false }),
+    assessedWithSheet: () => assess(starter, { sheet: true, simulate: false }),
+    assessedWhole: () => assess(starter),
+    /** What follows a keystroke: the edit, the way to the worker and back, the assessment, and the preview's markup: what is drawn first. */
     preview: (turn: number) => {
       const text = String(document.duty.peakTorque * (1 + (turn % 2) / 100));
       content = applyEdit(content, { do: 'set', path: 'duty.peakTorque', text }).content;
-      const { headline, checks, findings } = structuredClone(assess(structuredClone(content.document)));
+      const { headline, checks, findings } = structuredClone(
+        assess(structuredClone(content.document), { simulate: false }),
+      );
       const parts = [createElement(Ladder, { checks, headline }), createElement(FindingList, { findings })];
       return parts.map((part) => renderToStaticMarkup(part)).join('');
     },
