@@ -8,6 +8,7 @@ import { loaded } from './fixtures/loaded';
 import { mixedTrain } from './fixtures/mixed-train';
 import { twoStage } from './fixtures/two-stage';
 import { outputToRigCases } from './power/output-to-rig-cases';
+import { protectionCases } from './power/protection-cases';
 import { sound } from './power/sound';
 import { supplyAndDriveCases } from './power/supply-and-drive-cases';
 import { changed } from './power/worked';
@@ -19,7 +20,7 @@ import { shaftCases } from './rules/shaft-cases';
 import { teethCases } from './rules/teeth-cases';
 import { shafted } from './shafts/shafted';
 
-const ruleCases = [...supplyAndDriveCases, ...outputToRigCases];
+const ruleCases = [...supplyAndDriveCases, ...protectionCases, ...outputToRigCases];
 const bases = [
   { base: sound, cases: ruleCases },
   { base: twoStage, cases: gearCases },

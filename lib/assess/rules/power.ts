@@ -1,9 +1,13 @@
 // The rules on everything but the teeth, in the order of the power flow.
 
+import { batteryLimitIdle } from './drive/battery-limit-idle';
+import { brakeResistorTooSmall } from './drive/brake-resistor-too-small';
+import { commandTimeout } from './drive/command-timeout';
 import { currentConvention } from './drive/current-convention';
 import { currentLimitTooLow } from './drive/current-limit-too-low';
 import { driveOverVoltage } from './drive/drive-over-voltage';
 import { driveUnderVoltage } from './drive/drive-under-voltage';
+import { limitAboveController } from './drive/limit-above-controller';
 import { limitAboveMotor } from './drive/limit-above-motor';
 import { lostCommand } from './drive/lost-command';
 import { noMotorCurrentLimit } from './drive/no-motor-current-limit';
@@ -12,11 +16,14 @@ import { sensorlessHold } from './drive/sensorless-hold';
 import { settingsNotReadBack } from './drive/settings-not-read-back';
 import { speedOutOfReach } from './drive/speed-out-of-reach';
 import { stallBurnsWinding } from './drive/stall-burns-winding';
+import { voltageTrips } from './drive/voltage-trips';
 import { deadBandNarrow } from './loop/dead-band-narrow';
 import { gainNearLimit } from './loop/gain-near-limit';
 import { windingTooHot } from './motor/winding-too-hot';
 import { holdBelowGravity } from './output/hold-below-gravity';
 import { moveAboveSpeed } from './output/move-above-speed';
+import { moveNotBraked } from './output/move-not-braked';
+import { moveOutOfReach } from './output/move-out-of-reach';
 import { noStops } from './output/no-stops';
 import { peakBelowMove } from './output/peak-below-move';
 import { stopsInsideTravel } from './output/stops-inside-travel';
@@ -27,16 +34,26 @@ import { holdingNotShown } from './rig/holding-not-shown';
 import { holdingTooWeak } from './rig/holding-too-weak';
 import { noGuard } from './rig/no-guard';
 import { noStopButton } from './rig/no-stop-button';
+import { peopleInReach } from './rig/people-in-reach';
 import { reachInsideArm } from './rig/reach-inside-arm';
 import type { Rule } from './rule';
 import { commandCoarserThanSensor } from './sensor/command-coarser-than-sensor';
 import { sensorOffCentre } from './sensor/sensor-off-centre';
+import { sensorRatioNotWhole } from './sensor/sensor-ratio-not-whole';
+import { sensorReadsOld } from './sensor/sensor-reads-old';
 import { sensorTravelShort } from './sensor/sensor-travel-short';
+import { sensorTurnLost } from './sensor/sensor-turn-lost';
+import { sensorWrongTurn } from './sensor/sensor-wrong-turn';
 import { benchCannotSink } from './supply/bench-cannot-sink';
 import { cutOff } from './supply/cut-off';
 import { disconnectMissing } from './supply/disconnect-missing';
 import { disconnectRating } from './supply/disconnect-rating';
+import { disconnectVoltage } from './supply/disconnect-voltage';
 import { fuseAboveLeads } from './supply/fuse-above-leads';
+import { fuseBreaking } from './supply/fuse-breaking';
+import { fuseSlowerThanLeads } from './supply/fuse-slower-than-leads';
+import { inrushWithoutPrecharge } from './supply/inrush-without-precharge';
+import { leadsTooHot } from './supply/leads-too-hot';
 import { noFuse } from './supply/no-fuse';
 import { packChemistry } from './supply/pack-chemistry';
 import { regenerationAboveCharge } from './supply/regeneration-above-charge';
@@ -45,6 +62,9 @@ import { sourceUnknown } from './supply/source-unknown';
 
 export const powerRules: readonly Rule[] = [
   fuseAboveLeads,
+  fuseBreaking,
+  fuseSlowerThanLeads,
+  leadsTooHot,
   noFuse,
   sourceCurrent,
   sourceUnknown,
@@ -54,26 +74,39 @@ export const powerRules: readonly Rule[] = [
   cutOff,
   disconnectMissing,
   disconnectRating,
+  disconnectVoltage,
+  inrushWithoutPrecharge,
   windingTooHot,
   noMotorCurrentLimit,
   currentLimitTooLow,
   limitAboveMotor,
+  limitAboveController,
+  batteryLimitIdle,
   stallBurnsWinding,
   oneWayDrive,
   sensorlessHold,
   lostCommand,
+  commandTimeout,
   settingsNotReadBack,
   driveOverVoltage,
   driveUnderVoltage,
+  voltageTrips,
+  brakeResistorTooSmall,
   currentConvention,
   speedOutOfReach,
   holdBelowGravity,
   peakBelowMove,
   moveAboveSpeed,
+  moveOutOfReach,
+  moveNotBraked,
   stopsInsideTravel,
   noStops,
   sensorTravelShort,
   sensorOffCentre,
+  sensorWrongTurn,
+  sensorTurnLost,
+  sensorRatioNotWhole,
+  sensorReadsOld,
   commandCoarserThanSensor,
   deadBandNarrow,
   gainNearLimit,
@@ -83,6 +116,7 @@ export const powerRules: readonly Rule[] = [
   holdingTooWeak,
   clampsInSweep,
   reachInsideArm,
+  peopleInReach,
   noStopButton,
   noGuard,
 ];

@@ -10,7 +10,10 @@ export const sound: Design = changed(swingArm, {
   'supply.cells': 7,
   'supply.cutoff': 2.9,
   'supply.disconnect': 'contactor',
+  'supply.cellResistance': 4,
   'drive.regenCurrentLimit': 4,
+  'drive.prechargeResistor': 10,
   'rig.holdTorque': 250,
   'rig.guard': true,
+  'rig.peopleInReach': 'nobody',
 });

@@ -13,11 +13,16 @@ export const noGuard: Rule = {
     if (rig.guard) return [];
     const energy = figureOf(judged, 'output.freeEnergy');
     const told = energy === null ? '' : ` In a runaway ${printSI(energy, 'J')} are in load and arm.`;
+    const thrown = figureOf(judged, 'rig.thrown');
+    const flies =
+      thrown === null || thrown <= judged.design.rig.reach.value
+        ? ''
+        : ` What is flung off the tip lands up to ${printSI(thrown, 'm')} away, beyond the ${printSI(judged.design.rig.reach.value, 'm')} kept clear.`;
     return [
       {
         at: 'rig.guard',
         class: duty.consequence === 'harm' ? 'major' : 'minor',
-        text: `No screen stands between people and the rig.${told}`,
+        text: `No screen stands between people and the rig.${told}${flies}`,
         advice: 'Put a screen of polycarbonate in between and wear eye protection.',
       },
     ];

@@ -14,10 +14,17 @@ export const benchCannotSink: Rule = {
     if (supply.kind !== 'bench' || supply.benchSinks) return [];
     const brakes = drive.regenCurrentLimit === null || drive.regenCurrentLimit > 0;
     if (!brakes && !duty.gravity) return [];
-    const load = figureOf(judged, 'output.energy');
-    const rotor = figureOf(judged, 'motor.rotorEnergy');
-    const energy =
-      load === null ? '' : ` Braking from the output speed gives ${printSI(load + (rotor ?? 0), 'J')}.`;
+    // A resistor that is too small has its own rule; one of which nothing can be told helps nobody.
+    const resistor = judged.checks.get('drive.brakePower');
+    if (resistor !== undefined && resistor.status !== 'not assessed') return [];
+    const rise = judged.checks.get('drive.busVoltage');
+    if (rise?.status === 'holds') return [];
+    const back = figureOf(judged, 'drive.returnedEnergy');
+    const energy = back === null ? '' : ` The usual move gives back up to ${printSI(back, 'J')}.`;
+    const volts =
+      rise?.demand === null || rise === undefined
+        ? ''
+        : ` They would charge the drive’s capacitors to ${printSI(rise.demand, 'V')}, where it bears ${printSI(rise.capacity, 'V')}.`;
     const why = duty.gravity
       ? 'gravity can drive the actuator back'
       : drive.regenCurrentLimit === null
@@ -26,9 +33,9 @@ export const benchCannotSink: Rule = {
     return [
       {
         at: 'supply.benchSinks',
-        text: `The bench supply cannot take energy back, yet ${why}.${energy}`,
+        text: `The bench supply cannot take energy back, yet ${why}.${energy}${volts}`,
         advice:
-          'Test from a pack that is not full, fit a brake chopper, or set the regenerative limit to zero.',
+          'Test from a pack that is not full, fit a brake resistor, or set the regenerative limit to zero.',
       },
     ];
   },

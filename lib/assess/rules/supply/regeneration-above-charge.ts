@@ -22,12 +22,18 @@ export const regenerationAboveCharge: Rule = {
         },
       ];
     if (supply.capacity === null) return [];
-    if (drive.regenCurrentLimit <= supply.capacity) return [];
+    const rate = supply.chargeRate ?? 1;
+    const allowed = rate * supply.capacity;
+    if (drive.regenCurrentLimit <= allowed) return [];
+    const told =
+      supply.chargeRate === null
+        ? 'one capacity an hour'
+        : `the ${printQuantity(rate, '1')} capacities an hour that it may be charged with`;
     return [
       {
         at: 'drive.regenCurrentLimit',
-        text: `The drive may put ${printSI(drive.regenCurrentLimit, 'A')} back into a pack of ${printQuantity(supply.capacity, 'A h')}, more than one capacity an hour.`,
-        advice: `Set the regenerative limit to ${printSI(supply.capacity, 'A')} or to the maker’s charge current, and do not test with a full pack.`,
+        text: `The drive may put ${printSI(drive.regenCurrentLimit, 'A')} back into a pack of ${printQuantity(supply.capacity, 'A h')}, more than ${told}.`,
+        advice: `Set the regenerative limit to ${printSI(allowed, 'A')} or to the maker’s charge current, and do not test with a full pack.`,
       },
     ];
   },
