@@ -11,6 +11,7 @@ import { bearingsSection } from './sections/bearings/bearings';
 import { caseSection } from './sections/case/case';
 import { dutySection } from './sections/duty';
 import { hubsSection } from './sections/hubs/hubs';
+import { loopSection } from './sections/loop/loop';
 import { powerSections } from './sections/power';
 import { shaftsSection } from './sections/shafts/shafts';
 import { stiffnessSection } from './sections/stiffness/stiffness';
@@ -21,10 +22,14 @@ import type { Work } from './work';
 
 /**
  * Assesses a valid design document (as `lib/design` parses it). The numbers are the same with and without the sheet,
- * which is left empty unless asked for. Nothing is thrown for any valid document: what cannot be told is *not assessed*
+ * which is left empty unless asked for. Without `simulate` the figures that only a simulation gives say that they were left
+ * out; all others are the same. Nothing is thrown for any valid document: what cannot be told is *not assessed*
  * and says why.
  */
-export function assess(document: Design, options: { readonly sheet?: boolean } = {}): Assessment {
+export function assess(
+  document: Design,
+  options: { readonly sheet?: boolean; readonly simulate?: boolean } = {},
+): Assessment {
   const sheet = new Sheet(options.sheet ?? false);
   const design = readSI(document);
   const book = new MaterialBook(design.coupons);
@@ -39,6 +44,7 @@ export function assess(document: Design, options: { readonly sheet?: boolean } =
   caseSection(work, train, reactions);
   // The strike is judged against all that stands before it.
   strikeSection(work, train, drive, stiffness);
+  loopSection(work, train, drive, stiffness, options.simulate ?? true);
   const weakest = weakestOf(work.checks);
   const judged: Judged = {
     document,

@@ -54,6 +54,18 @@ export const speedDamping = formula({
   of: (g) => (g.N ** 2 * g.J_m) / g.tau,
 });
 
+/** Growth of its torque per angle that it lags behind (N m/rad at the output), of a drive that holds a speed under load. */
+export const speedRegulator = formula({
+  key: 'loop.speedRegulator',
+  symbol: 'K_I',
+  name: 'Integral of the drive’s speed control, at the output',
+  unit: 'N m/rad',
+  given: { B_d: 'N m s/rad', tau: 's', N: '1', J_m: 'kg m^2', J_on: 'kg m^2' },
+  text: 'B_d / (4 * tau) * N^2 * J_m / (N^2 * J_m + J_on)',
+  source: 'Derived: critically damped for rotor and load as one mass',
+  of: (g) => ((g.B_d / (4 * g.tau)) * g.N ** 2 * g.J_m) / (g.N ** 2 * g.J_m + g.J_on),
+});
+
 /** Torque at the output (N m) of a drive that holds a speed, at full command and standstill. */
 export const speedTorque = formula({
   key: 'loop.speedTorque',
@@ -158,6 +170,7 @@ export const driveFormulas = [
   dutyDamping,
   currentTorque,
   speedDamping,
+  speedRegulator,
   speedTorque,
   inertiaOnOutput,
   trainDamping,

@@ -71,6 +71,31 @@ export function sweep(
   return { response, omega, re, im };
 }
 
+/** The same frequencies with a controller before the plant; the plant is not worked again. */
+export function through(plant: Sweep, controller: Response): Sweep {
+  const { omega, response } = plant;
+  const re = new Float64Array(omega.length);
+  const im = new Float64Array(omega.length);
+  const at = { re: 0, im: 0 };
+  for (let i = 0; i < omega.length; i += 1) {
+    controller(omega[i] ?? 0, at);
+    const [x, y] = [plant.re[i] ?? 0, plant.im[i] ?? 0];
+    re[i] = at.re * x - at.im * y;
+    im[i] = at.re * y + at.im * x;
+  }
+  const before = { re: 0, im: 0 };
+  return {
+    omega,
+    re,
+    im,
+    response: (w, out) => {
+      response(w, out);
+      controller(w, before);
+      multiply(out, before);
+    },
+  };
+}
+
 /**
  * Margins of the loop times `gain`, over every crossing within the sweep. Stability follows from the turns of the curve
  * about −1 (Nyquist), so that resonances that cross gain 1 again are told apart. The sweep must begin where the loop's
@@ -98,7 +123,7 @@ export function marginsOf(swept: Sweep, gain = 1): ResponseMargins {
       const factor = 1 / (gain * Math.abs(at.re));
       // The first limit on the way up; on the way down only for a loop that is beyond one already.
       const counts = stable ? factor > 1 : factor < 1;
-      const nearer = gainMargin === undefined || (stable ? factor < gainMargin : factor < gainMargin);
+      const nearer = gainMargin === undefined || factor < gainMargin;
       if (counts && nearer) [gainMargin, phaseCrossover] = [factor, w];
     }
   }
@@ -106,26 +131,47 @@ export function marginsOf(swept: Sweep, gain = 1): ResponseMargins {
 }
 
 /**
- * The greatest factor on the loop that keeps a phase margin (rad) and a gain margin (factor) from where its phase first
- * leaves that margin free; undefined where no gain does.
+ * The greatest factor on the loop that keeps a phase margin (rad) wherever its gain passes 1 and a gain margin (factor)
+ * wherever its phase passes −180°; undefined where none does. By the frequencies swept, between them by straight lines.
  */
 export function greatestGain(swept: Sweep, phaseMargin: number, gainMargin: number): number | undefined {
   const { omega, re, im } = swept;
-  let open = false;
-  let least = 0;
-  let greatest = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < omega.length; i += 1) {
-    const [x, y] = [re[i] ?? 0, im[i] ?? 0];
-    const size = Math.hypot(x, y);
-    const left = Math.abs(Math.atan2(-y, -x));
-    if (left >= phaseMargin) {
-      if (!open) least = 1 / size;
-      open = true;
-    } else if (open) greatest = Math.min(greatest, 1 / size);
-    const crosses = i > 0 && (im[i - 1] ?? 0) * y < 0 && x < 0 && (re[i - 1] ?? 0) < 0;
-    if (open && crosses) greatest = Math.min(greatest, 1 / (gainMargin * size));
+  const last = omega.length - 1;
+  const size = (i: number) => Math.hypot(re[i] ?? 0, im[i] ?? 0);
+  const angle = (i: number) => Math.atan2(-(im[i] ?? 0), -(re[i] ?? 0));
+  const crosses = (i: number) =>
+    (im[i - 1] ?? 0) * (im[i] ?? 0) < 0 && (re[i] ?? 0) < 0 && (re[i - 1] ?? 0) < 0;
+  // Phase above −180°, followed from where three integrators and a little lead can begin.
+  const above = new Float64Array(last + 1);
+  for (let i = 0; i <= last; i += 1) above[i] = continued(angle(i), above[i - 1] ?? Math.PI / 6);
+  const near = (i: number) => Math.abs(wrapped(above[i] ?? 0)) < phaseMargin;
+  // From the high end: what all frequencies above allow.
+  const most = new Float64Array(last + 2).fill(Number.POSITIVE_INFINITY);
+  for (let i = last; i > 0; i -= 1) {
+    const gain = crosses(i) ? 1 / (gainMargin * size(i)) : near(i) ? 1 / size(i) : Number.POSITIVE_INFINITY;
+    most[i] = Math.min(most[i + 1] ?? 0, gain);
   }
-  return open && Number.isFinite(greatest) && greatest > least ? greatest : undefined;
+  // From the low end: what all frequencies below ask.
+  let least = 0;
+  let found: number | undefined;
+  for (let i = 0; i < last; i += 1) {
+    if (i > 0 && crosses(i)) least = Math.max(least, gainMargin / size(i));
+    if (near(i)) least = Math.max(least, 1 / size(i));
+    const here = above[i] ?? 0;
+    const next = above[i + 1] ?? 0;
+    if (here < phaseMargin) continue;
+    const falls = next < phaseMargin;
+    const part = falls ? (here - phaseMargin) / (here - next) : 1;
+    const gain = 1 / (size(i) * (size(i + 1) / size(i)) ** part);
+    const allowed = Math.min(gain, (falls ? most[i + 2] : most[i + 1]) ?? 0);
+    if (allowed >= 1 / size(i) && allowed > least && allowed > (found ?? 0)) found = allowed;
+  }
+  return found;
+}
+
+/** The same angle, in whole turns nearest to another. */
+function continued(angle: number, near: number): number {
+  return near + wrapped(angle - near);
 }
 
 /** Turns of 1 + gain·L about 0, counted in half turns: the poles of the closed loop right of the imaginary axis. */
@@ -187,6 +233,13 @@ export function divide(a: Complex, b: Complex, out: Complex): void {
   const re = (a.re * b.re + a.im * b.im) / size;
   out.im = (a.im * b.re - a.re * b.im) / size;
   out.re = re;
+}
+
+/** Multiplies z by another in its place. */
+export function multiply(z: Complex, by: Complex): void {
+  const re = z.re * by.re - z.im * by.im;
+  z.im = z.re * by.im + z.im * by.re;
+  z.re = re;
 }
 
 /** Turns a number by an angle, rad. */

@@ -7,6 +7,7 @@ import {
   inertiaOnOutput,
   loadBesideWeight,
   speedDamping,
+  speedRegulator,
   speedTorque,
   trainDamping,
 } from '@/lib/calc/loop/drive';
@@ -95,7 +96,7 @@ export function plantOf(
   return {
     plant,
     controller,
-    linear: linearOf(work, train, power, given, plant, controller, taken),
+    linear: linearOf(work, train, power, given, plant, controller, taken, J_L),
     rotorInertia: given.rotorInertia,
     loadInertia: J_L,
     ratio: train.ratio,
@@ -180,6 +181,7 @@ function linearOf(
   plant: Plant,
   controller: Controller,
   taken: Taken,
+  load: Traced,
 ): LinearLoop {
   const { sheet } = work;
   const N = train.ratio;
@@ -198,17 +200,20 @@ function linearOf(
         ? none
         : sheet.work('loop', 'loop', samplePeriod, { f: frames }, 't_f'),
   });
+  const plain = { regulator: 0, speed: 0 };
   const full = (torque: Traced) => taken.take('T_full', torque);
   const drives: Readonly<Record<DriveKind, () => LinearLoop['drive']>> = {
     duty: () => ({
       torque: full(sheet.work('loop', 'loop', dutyTorque, { N, K_t, U: given.voltage, R, R_s })),
       damping: taken.take('B_d', sheet.work('loop', 'loop', dutyDamping, { N, K_t, R, R_s })),
       lag: given.lag.value,
+      ...plain,
     }),
     current: () => ({
       torque: full(sheet.work('loop', 'loop', currentTorque, { N, K_t, I_full: given.full })),
       damping: 0,
       lag: given.lag.value,
+      ...plain,
     }),
     speed: () => {
       const tau = given.lag.value > leastLag.value ? given.lag : leastLag;
@@ -221,7 +226,16 @@ function linearOf(
         'omega_full.set',
       );
       const torque = full(sheet.work('loop', 'loop', speedTorque, { B_d, omega_full }));
-      return { torque, damping: taken.take('B_d', B_d), lag: 0 };
+      return {
+        torque,
+        damping: taken.take('B_d', B_d),
+        lag: tau.value,
+        regulator: taken.take(
+          'K_I',
+          sheet.work('loop', 'loop', speedRegulator, { B_d, tau, N, J_m: given.rotorInertia, J_on: load }),
+        ),
+        speed: omega_full.value,
+      };
     },
   };
   return {

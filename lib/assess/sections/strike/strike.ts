@@ -86,7 +86,7 @@ export function strikeSection(
 }
 
 /** The element that breaks or slips at one overload with the least room over its required factor. */
-function governingOf(checks: readonly Check[]): Check | null {
+export function governingOf(checks: readonly Check[]): Check | null {
   let found: Check | null = null;
   let least = Number.POSITIVE_INFINITY;
   for (const check of checks) {
@@ -100,7 +100,8 @@ function governingOf(checks: readonly Check[]): Check | null {
   return found;
 }
 
-function holdsOf(check: Check): Traced {
+/** The output torque at which an element gives way, as a capacity for another check. */
+export function holdsOf(check: Check): Traced {
   return {
     value: check.holdsTo ?? 0,
     from: `practice:output torque at which ${lowered(check.label)} gives way, from its check`,

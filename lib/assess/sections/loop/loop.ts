@@ -1,0 +1,53 @@
+// The position loop: its margins by frequency response, its answer to a step and a ramp by simulation, with and without load.
+import { inertiaRatio } from '@/lib/calc/loop/drive';
+import { addFigure, type TrainWork, type Work } from '../../work';
+import type { PowerWork } from '../power';
+import type { StiffnessWork } from '../stiffness/stiffness';
+import { type Both, type Margined, marginsOfBoth } from './margins';
+import { type LoopPlant, plantOf } from './plant';
+import { runFigures } from './run-figures';
+import { type Runs, runsOf } from './runs';
+import { toothCheck } from './teeth';
+
+const skipped = 'This assessment was made without simulation.';
+
+/**
+ * Adds figures, check and curves of the loop, and hands on the actuator as it is simulated, or the sentence that says what
+ * is missing. All that gives way must be worked before: the teeth are judged against it.
+ */
+export function loopSection(
+  work: Work,
+  train: TrainWork,
+  power: PowerWork,
+  stiffness: StiffnessWork,
+  simulate: boolean,
+): LoopPlant | string {
+  const plant = plantOf(work, train, power, stiffness);
+  const lacking = typeof plant === 'string';
+  addFigure(work, {
+    key: 'loop.inertiaRatio',
+    section: 'loop',
+    label: 'Load over rotor, as the output feels them',
+    symbol: 'r_J',
+    unit: '1',
+    value: lacking
+      ? null
+      : work.sheet.work('loop', 'loop', inertiaRatio, {
+          J_on: plant.loadInertia,
+          N: plant.ratio,
+          J_m: plant.rotorInertia,
+        }),
+    better: 'less',
+    missing: lacking ? plant : null,
+  });
+  const margins = marginsOfBoth(work, plant);
+  const runs = !simulate && !lacking ? skipped : simulated(work, plant, margins);
+  runFigures(work, runs);
+  toothCheck(work, runs);
+  return plant;
+}
+
+function simulated(work: Work, plant: LoopPlant | string, margins: Both<Margined> | string): Runs | string {
+  if (typeof plant === 'string') return plant;
+  return typeof margins === 'string' ? margins : runsOf(work, plant, margins);
+}
