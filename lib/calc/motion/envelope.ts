@@ -1,7 +1,7 @@
 // Torque over speed that the actuator can force at its output, and which limit holds it at each speed.
 import { currentAtPower } from '../motor/power';
 import { greatestPower } from '../supply/pack';
-import { currentAtVoltage, drawnAtMost, drawnPower, passedOn, torqueLeft } from './limits';
+import { currentAtDuty, drawnAtMost, drawnPower, passedOn, torqueLeft } from './limits';
 
 /** Motor, drive and train as the envelope needs them; SI, currents as equivalent direct current. */
 export interface EnvelopeActuator {
@@ -23,6 +23,10 @@ export interface EnvelopeActuator {
   readonly batteryCurrentLimit?: number | undefined;
   /** W, electrical, into the motor. */
   readonly powerLimit?: number | undefined;
+  /** Greatest duty cycle of the drive, above 0 to 1; undefined where it may pass the whole voltage. */
+  readonly dutyLimit?: number | undefined;
+  /** Greatest speed of the motor, rad/s; undefined where none is set. */
+  readonly maxSpeed?: number | undefined;
 }
 
 /** The supply in one state, e.g. full, nominal, empty. */
@@ -33,7 +37,13 @@ export interface EnvelopeSource {
   readonly resistance: number;
 }
 
-export type EnvelopeLimit = 'motor current' | 'voltage' | 'battery current' | 'power' | 'source';
+export type EnvelopeLimit =
+  | 'motor current'
+  | 'voltage'
+  | 'battery current'
+  | 'power'
+  | 'source'
+  | 'greatest speed';
 
 export interface EnvelopePoint {
   /** rad/s at the output. */
@@ -48,9 +58,9 @@ export interface EnvelopePoint {
 }
 
 /**
- * Envelope at `points` (≥ 2) output speeds from standstill to the speed at which no torque is left. At each speed the
- * motor current is the least of: the drive's limit; what full voltage lets through against back-EMF and resistance
- * (the battery then carries the motor current and sags); what battery current, rated power or the source's own
+ * Envelope at `points` (≥ 3) output speeds from standstill to the speed at which no torque is left. At each speed the
+ * motor current is the least of: the drive's limit; what the voltage at the greatest duty cycle lets through against
+ * back-EMF and resistance (the battery then carries that share of the motor current and sags); what battery current, rated power or the source's own
  * greatest power allow. Source: linear motor model and energy balance; sinusoidal inductive drop left out.
  */
 export function outputEnvelope(
@@ -58,11 +68,25 @@ export function outputEnvelope(
   source: EnvelopeSource,
   points: number,
 ): readonly EnvelopePoint[] {
-  const free =
-    actuator.speedConstant *
-    (source.openVoltage - actuator.noLoadCurrent * (actuator.resistance + source.resistance));
-  const top = Math.max(free, 0) / actuator.ratio;
-  return Array.from({ length: points }, (_, i) => envelopeAt(actuator, source, (top * i) / (points - 1)));
+  const free = freeSpeed(actuator, source);
+  const { maxSpeed = free, ratio } = actuator;
+  if (maxSpeed >= free)
+    return Array.from({ length: points }, (_, i) =>
+      envelopeAt(actuator, source, (free / ratio) * (i / (points - 1))),
+    );
+  // At the greatest speed of the motor the torque ends at once.
+  const top = maxSpeed / ratio;
+  const upTo = Array.from({ length: points - 1 }, (_, i) =>
+    envelopeAt(actuator, source, (top * i) / (points - 2)),
+  );
+  return [...upTo, { ...envelopeAt(actuator, source, top), torque: 0, limit: 'greatest speed' }];
+}
+
+/** Speed of the motor at which no torque is left, rad/s, whatever speed it stands. */
+export function freeSpeed(actuator: EnvelopeActuator, source: EnvelopeSource): number {
+  const { speedConstant, noLoadCurrent, resistance, dutyLimit: D = 1 } = actuator;
+  const left = D * source.openVoltage - noLoadCurrent * (resistance + D ** 2 * source.resistance);
+  return speedConstant * Math.max(left, 0);
 }
 
 /** The envelope at one output speed (rad/s, ≥ 0). */
@@ -78,7 +102,8 @@ export function envelopeAt(
   const passed = (P_s: number) => passedOn.of({ P_s, eta_d: actuator.driveEfficiency });
   const { openVoltage: U_oc, resistance: R_s } = source;
 
-  let current = currentAtVoltage.of({
+  let current = currentAtDuty.of({
+    D_max: actuator.dutyLimit ?? 1,
     U_oc,
     omega: speed,
     K_v: actuator.speedConstant,

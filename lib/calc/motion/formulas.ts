@@ -1,12 +1,14 @@
 // Every formula of the motion shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
 import { armMiddle, armOffsetInertia, outputInertia } from './arm';
-import { moveDemand } from './demand';
+import { demandFormulas } from './demand';
 import { dutyTorque, fastestMove, fastestMoveSpeed, moveTorque, movingShare } from './duty';
 import {
   accelerationTorque,
   armInertia,
   bestRatio,
+  bestRatioFriction,
+  matchedRatio,
   motorSpeed,
   motorTorque,
   outputAcceleration,
@@ -47,6 +49,8 @@ export const motionFormulas: readonly AnyFormula[] = [
   outputAcceleration,
   accelerationTorque,
   bestRatio,
+  bestRatioFriction,
+  matchedRatio,
   outputTorque,
   motorTorque,
   motorSpeed,
@@ -62,6 +66,6 @@ export const motionFormulas: readonly AnyFormula[] = [
   cosineAcceleration,
   cosineEffectiveAcceleration,
   cosineLeastTime,
-  moveDemand,
+  ...demandFormulas,
   ...limitFormulas,
 ];

@@ -85,6 +85,35 @@ export const bestRatio = formula({
   of: (g) => g.T_L / g.T_m + Math.sqrt((g.T_L / g.T_m) ** 2 + g.J_L / g.J_m),
 });
 
+/** The same with friction: T_fr at the output against any motion, eta the efficiency of the train. */
+export const bestRatioFriction = formula({
+  key: 'motion.bestRatioFriction',
+  symbol: 'N_acc',
+  name: 'Ratio of greatest acceleration, with friction',
+  unit: '1',
+  given: { T_L: 'N m', T_fr: 'N m', eta: '1', T_m: 'N m', J_L: 'kg m^2', J_m: 'kg m^2' },
+  text: '(T_L + T_fr) / (eta * T_m) + sqrt(((T_L + T_fr) / (eta * T_m))^2 + J_L / J_m)',
+  source:
+    'Derived: the acceleration (N eta T_m - T_L - T_fr) / (J_L + N^2 J_m) is greatest where its slope over N is zero',
+  domain: { eta: [0.3, 1] },
+  of: (g) => {
+    const x = (g.T_L + g.T_fr) / (g.eta * g.T_m);
+    return x + Math.sqrt(x ** 2 + g.J_L / g.J_m);
+  },
+});
+
+/** Ratio at which the load's inertia is the rotor's as the motor feels it: of greatest acceleration without load torque. */
+export const matchedRatio = formula({
+  key: 'motion.matchedRatio',
+  symbol: 'N_J',
+  name: 'Ratio of equal inertias',
+  unit: '1',
+  given: { J_L: 'kg m^2', J_m: 'kg m^2' },
+  text: 'sqrt(J_L / J_m)',
+  source: 'Derived from the acceleration, no load torque',
+  of: (g) => Math.sqrt(g.J_L / g.J_m),
+});
+
 /** Torque at the output of a train, N m. */
 export const outputTorque = formula({
   key: 'motion.outputTorque',

@@ -16,6 +16,41 @@ export const currentAtVoltage = formula({
   of: (g) => Math.max(0, (g.U_oc - g.omega / g.K_v) / (g.R + g.R_s)),
 });
 
+/**
+ * The same where the drive holds its duty cycle to D_max, A: it then gives the motor that share of the supply’s voltage,
+ * and the supply carries that share of the motor’s current.
+ */
+export const currentAtDuty = formula({
+  key: 'motion.currentAtDuty',
+  symbol: 'I_U',
+  name: 'Motor current that the voltage lets through at the greatest duty cycle',
+  unit: 'A',
+  given: { D_max: '1', U_oc: 'V', omega: 'rad/s', K_v: 'rad/(s V)', R: 'ohm', R_s: 'ohm' },
+  text: 'max(0 * U_oc / R, (D_max * U_oc - omega / K_v) / (R + D_max^2 * R_s))',
+  source: 'Averaged converter: voltage and current in the ratio of the duty cycle; linear motor model',
+  domain: {
+    D_max: [0.3, 1],
+    U_oc: [10, 60],
+    omega: [1, 500],
+    K_v: [5, 50],
+    R: [0.01, 0.2],
+    R_s: [0.001, 0.1],
+  },
+  of: (g) => Math.max(0, (g.D_max * g.U_oc - g.omega / g.K_v) / (g.R + g.D_max ** 2 * g.R_s)),
+});
+
+/** Torque up to the greatest speed of the motor, N m; none above it, where the motor must not be run. */
+export const torqueWithinSpeed = formula({
+  key: 'motion.torqueWithinSpeed',
+  symbol: 'T_in',
+  name: 'Torque up to the greatest speed of the motor',
+  unit: 'N m',
+  given: { T: 'N m', omega: 'rad/s', omega_max: 'rad/s' },
+  text: 'omega <= omega_max ? T : 0 * T',
+  source: 'Definition of the maker’s greatest speed',
+  of: (g) => (g.omega <= g.omega_max ? g.T : 0),
+});
+
 /** Battery current that brings the most power within a limit, A: beyond half the short-circuit current it brings less. */
 export const drawnAtMost = formula({
   key: 'motion.drawnAtMost',
@@ -68,4 +103,12 @@ export const torqueLeft = formula({
   of: (g) => (Math.max(0, g.I - g.I_0) / g.K_v) * g.i * g.eta,
 });
 
-export const limitFormulas = [currentAtVoltage, drawnAtMost, drawnPower, passedOn, torqueLeft] as const;
+export const limitFormulas = [
+  currentAtVoltage,
+  currentAtDuty,
+  torqueWithinSpeed,
+  drawnAtMost,
+  drawnPower,
+  passedOn,
+  torqueLeft,
+] as const;

@@ -1,5 +1,6 @@
 // Every formula of the sensor shelf, for the registry, the laws suite and the handbook.
 import type { AnyFormula } from '../formula';
+import { budgetFormulas } from './budget';
 import {
   atOutput,
   linearityError,
@@ -24,6 +25,7 @@ import {
   usableSteps,
 } from './resolution';
 import { sensorAngle } from './travel';
+import { turnFormulas } from './turns';
 
 export const sensorFormulas: readonly AnyFormula[] = [
   linearityError,
@@ -47,4 +49,6 @@ export const sensorFormulas: readonly AnyFormula[] = [
   pulseStep,
   commandAge,
   sensorAngle,
+  ...budgetFormulas,
+  ...turnFormulas,
 ];

@@ -1,6 +1,7 @@
 // Motor, drive and train as torque over speed needs them, each number with its origin.
 import type { EnvelopeActuator } from '@/lib/calc/motion/envelope';
 import type { Traced } from '@/lib/quantity/traced';
+import type { StepInput } from '../../assessment';
 import { practice } from '../../sheet';
 import type { TrainWork, Work } from '../../work';
 import { asDirect, type MotorWork } from '../motor/currents';
@@ -15,6 +16,8 @@ export interface Actuator {
   /** Null where there is no limit. */
   readonly motorCurrentLimit: Traced | null;
   readonly batteryCurrentLimit: Traced | null;
+  readonly dutyLimit: Traced | null;
+  readonly maxSpeed: Traced | null;
 }
 
 export function actuatorOf(work: Work, train: TrainWork, motor: MotorWork): Actuator {
@@ -33,6 +36,8 @@ export function actuatorOf(work: Work, train: TrainWork, motor: MotorWork): Actu
       drive.batteryCurrentLimit,
       supply.kind === 'bench' ? supply.benchCurrent : null,
     ),
+    dutyLimit: drive.dutyLimit,
+    maxSpeed: data.maxSpeed,
   };
 }
 
@@ -54,6 +59,8 @@ export function plain(actuator: Actuator): EnvelopeActuator {
     driveEfficiency: driveEfficiency.value,
     motorCurrentLimit: actuator.motorCurrentLimit?.value,
     batteryCurrentLimit: actuator.batteryCurrentLimit?.value,
+    dutyLimit: actuator.dutyLimit?.value,
+    maxSpeed: actuator.maxSpeed?.value,
   };
 }
 
@@ -65,8 +72,20 @@ export function actuatorInputs(actuator: Actuator): Readonly<Record<string, Trac
     I_0: actuator.noLoadCurrent,
     I_lim: actuator.motorCurrentLimit,
     I_bat_lim: actuator.batteryCurrentLimit,
+    D_max: actuator.dutyLimit,
+    omega_max: actuator.maxSpeed,
     eta_d: actuator.driveEfficiency,
     i: actuator.ratio,
     eta: actuator.trainEfficiency,
   };
+}
+
+/** Inputs of a curve by their symbols, those that are not there left out. */
+export function curveInputs(named: Readonly<Record<string, Traced | null>>): StepInput[] {
+  const inputs: StepInput[] = [];
+  for (const symbol in named) {
+    const traced = named[symbol];
+    if (traced !== null && traced !== undefined) inputs.push({ symbol, ...traced });
+  }
+  return inputs;
 }

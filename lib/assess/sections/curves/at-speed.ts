@@ -1,5 +1,13 @@
 // The torque that is left at the duty's output speed, step by step: what each limit lets through, and the least of them.
-import { currentAtVoltage, drawnAtMost, drawnPower, passedOn, torqueLeft } from '@/lib/calc/motion/limits';
+import {
+  currentAtDuty,
+  currentAtVoltage,
+  drawnAtMost,
+  drawnPower,
+  passedOn,
+  torqueLeft,
+  torqueWithinSpeed,
+} from '@/lib/calc/motion/limits';
 import { currentAtPower } from '@/lib/calc/motor/power';
 import { greatestPower } from '@/lib/calc/supply/pack';
 import type { Traced } from '@/lib/quantity/traced';
@@ -26,7 +34,12 @@ export function torqueAtSpeed(work: Work, actuator: Actuator, train: TrainWork, 
     );
     return work.sheet.work('output', 'output', currentAtPower, { P_el, omega, K_v, R }, `I_P.${as}`);
   };
-  const byVoltage = work.sheet.work('output', 'output', currentAtVoltage, { U_oc, omega, K_v, R, R_s });
+  const linear = { U_oc, omega, K_v, R, R_s };
+  const { dutyLimit: D_max, maxSpeed: omega_max } = actuator;
+  const byVoltage =
+    D_max === null
+      ? work.sheet.work('output', 'output', currentAtVoltage, linear)
+      : work.sheet.work('output', 'output', currentAtDuty, { ...linear, D_max });
   let current: Traced = least(byVoltage, actuator.motorCurrentLimit) ?? byVoltage;
   if (I_bat_lim !== null) {
     const I_s = work.sheet.work('output', 'output', drawnAtMost, { I_bat_lim, U_oc, R_s });
@@ -37,7 +50,7 @@ export function torqueAtSpeed(work: Work, actuator: Actuator, train: TrainWork, 
     const P_s = work.sheet.work('output', 'output', greatestPower, { U_oc, R_s });
     current = least(current, through(P_s, 'source')) ?? current;
   }
-  return work.sheet.work(
+  const left = work.sheet.work(
     'output',
     'output',
     torqueLeft,
@@ -45,4 +58,7 @@ export function torqueAtSpeed(work: Work, actuator: Actuator, train: TrainWork, 
     undefined,
     'At the least of the currents that voltage, drive, battery and source let through.',
   );
+  return omega_max === null
+    ? left
+    : work.sheet.work('output', 'output', torqueWithinSpeed, { T: left, omega, omega_max });
 }

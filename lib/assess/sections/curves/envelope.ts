@@ -1,24 +1,23 @@
 // Output torque over speed at a full, nominal and empty supply under every limit entered, the duty's points marked.
 import { outputEnvelope } from '@/lib/calc/motion/envelope';
 import type { Traced } from '@/lib/quantity/traced';
-import type { StepInput } from '../../assessment';
 import { addCheck, type TrainWork, type Work } from '../../work';
 import type { MotorWork } from '../motor/currents';
 import type { MoveWork } from '../output/motion';
 import { missingResistance, missingVoltage, type Source } from '../supply/source';
-import { type Actuator, actuatorInputs, actuatorOf, plain } from './actuator';
+import { type Actuator, actuatorInputs, actuatorOf, curveInputs, plain } from './actuator';
 import { torqueAtSpeed } from './at-speed';
 
 const points = 41;
 
-/** Adds the envelope and the check of the torque left at the output speed. */
+/** Adds the envelope and the check of the torque left at the output speed; returns what it is drawn for. */
 export function envelope(
   work: Work,
   train: TrainWork,
   motor: MotorWork,
   source: Source,
   move: MoveWork,
-): void {
+): Actuator {
   const { duty } = work.design;
   const actuator = actuatorOf(work, train, motor);
   const { resistance } = source;
@@ -50,7 +49,7 @@ export function envelope(
     missing: missing ?? '',
     caveat: motor.dragKnown ? null : 'The motor’s no-load current is not entered: its drag is left out.',
   });
-  if (source.full === null) return;
+  if (source.full === null) return actuator;
   const line = (label: string, openVoltage: Traced | null) => ({
     label,
     points:
@@ -79,25 +78,17 @@ export function envelope(
       mark('Holding torque at rest', 0, duty.holdTorque),
       mark('Holding torque at the move’s peak speed', move.peakSpeed.value, duty.holdTorque),
     ],
-    inputs: inputsOf(actuator, source),
+    inputs: curveInputs({
+      U_full: source.full,
+      U_nom: source.nominal,
+      U_empty: source.empty,
+      R_s: resistance,
+      ...actuatorInputs(actuator),
+    }),
   });
+  return actuator;
 }
 
 function mark(label: string, x: number, y: Traced) {
   return { label, x, y: y.value, from: y.from };
-}
-
-/** What the lines are drawn from, by the symbols of the formulas that give their points. */
-function inputsOf(actuator: Actuator, source: Source): StepInput[] {
-  const { full, nominal, empty, resistance } = source;
-  const named = {
-    U_full: full,
-    U_nom: nominal,
-    U_empty: empty,
-    R_s: resistance,
-    ...actuatorInputs(actuator),
-  };
-  return Object.entries(named).flatMap(([symbol, traced]) =>
-    traced === null ? [] : [{ symbol, ...traced }],
-  );
 }

@@ -14,6 +14,8 @@ export interface MoveWork {
   readonly effectiveAcceleration: Traced;
   /** Load and rotor together, kg m²; the rotor is left out where its inertia is not entered. */
   readonly inertia: Traced;
+  /** Greatest torque of the arm's weight, N m; null where gravity does not act. */
+  readonly gravity: Traced | null;
 }
 
 export const standardGravity = { value: 9.80665, from: 'catalog:standards.g_n' } as const;
@@ -73,12 +75,11 @@ export function motion(work: Work, train: TrainWork): MoveWork {
     reflected === null ? null : torque(reflected, 'T_a_rot'),
     noRotor,
   );
-  gravity(work);
   stops(work);
-  return { peakSpeed, acceleration, effectiveAcceleration, inertia };
+  return { peakSpeed, acceleration, effectiveAcceleration, inertia, gravity: gravity(work) };
 }
 
-function gravity(work: Work): void {
+function gravity(work: Work): Traced | null {
   const { duty, output } = work.design;
   const r_cm = output.armCentre ?? work.sheet.work('output', 'output', armMiddle, { l: duty.armLength });
   const torque = work.document.duty.gravity
@@ -100,6 +101,7 @@ function gravity(work: Work): void {
     better: 'less',
     missing: 'Gravity does not act on the arm, as entered.',
   });
+  return torque;
 }
 
 function stops(work: Work): void {

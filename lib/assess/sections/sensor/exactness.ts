@@ -7,8 +7,20 @@ import { resolution } from '@/lib/calc/sensor/resolution';
 import type { Traced } from '@/lib/quantity/traced';
 import { addFigure, type Work } from '../../work';
 
-/** Adds the figures of the sensor's error. */
-export function exactness(work: Work): void {
+/** Errors at the output, rad; null where they are not entered. */
+export interface SensorErrors {
+  /** Width of one step of the reading and of the command. */
+  readonly step: Traced | null;
+  readonly command: Traced | null;
+  readonly linearity: Traced | null;
+  /** One standard deviation. */
+  readonly noise: Traced | null;
+  /** Of the way to the sensor, from side to side. */
+  readonly backlash: Traced | null;
+}
+
+/** Adds the figures of the sensor's error and hands them on. */
+export function exactness(work: Work): SensorErrors {
   const { sensor, duty, loop } = work.design;
   const output = (e_s: Traced | null, as: string) =>
     e_s === null ? null : work.sheet.work('sensor', 'sensor', atOutput, { e_s, i_s: sensor.ratio }, as);
@@ -77,20 +89,22 @@ export function exactness(work: Work): void {
     all === null ? null : work.sheet.work('sensor', 'sensor', likelyError, all),
     parts,
   );
+  const command =
+    loop.commandBits === null
+      ? null
+      : work.sheet.work('loop', 'loop', commandResolution, {
+          phi_out: duty.travel,
+          N_cmd: loop.commandBits,
+        });
   addFigure(work, {
     key: 'loop.commandStep',
     section: 'loop',
     label: 'Step of the command, at the output',
     symbol: 'q_cmd',
     unit: 'deg',
-    value:
-      loop.commandBits === null
-        ? null
-        : work.sheet.work('loop', 'loop', commandResolution, {
-            phi_out: duty.travel,
-            N_cmd: loop.commandBits,
-          }),
+    value: command,
     better: 'less',
     missing: 'The command’s resolution is not entered.',
   });
+  return { step: q, command, linearity: e_l, noise: e_noise, backlash: j_s };
 }

@@ -2,10 +2,16 @@
 import { travelLeft } from '@/lib/calc/sensor/error';
 import { sensorAngle } from '@/lib/calc/sensor/travel';
 import { addCheck, addFigure, type Work } from '../../work';
+import { ends } from './ends';
+import { turns } from './turns';
 
 /** Adds the check of the sensor's travel and the travel left at its nearer end. */
 export function travel(work: Work): void {
   const { duty, sensor } = work.design;
+  const needed = work.sheet.work('sensor', 'sensor', sensorAngle, {
+    phi_out: duty.travel,
+    i_s: sensor.ratio,
+  });
   addCheck(work, {
     key: 'sensor.travel',
     section: 'sensor',
@@ -14,7 +20,7 @@ export function travel(work: Work): void {
     unit: 'deg',
     demandLabel: 'Output travel, as the sensor turns',
     capacityLabel: 'Sensor travel',
-    demand: work.sheet.work('sensor', 'sensor', sensorAngle, { phi_out: duty.travel, i_s: sensor.ratio }),
+    demand: needed,
     capacity: sensor.travel,
     required: 1,
     requiredFrom: 'Outside its travel the sensor reports nothing or the wrong side',
@@ -37,4 +43,6 @@ export function travel(work: Work): void {
     better: 'more',
     missing: 'How far the sensor is off its middle at mid travel is not entered.',
   });
+  ends(work);
+  turns(work, needed);
 }
