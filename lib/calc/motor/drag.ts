@@ -91,16 +91,18 @@ const frictionLoss = formula({
   of: (g) => g.T_f * g.omega,
 });
 
-/** Mean of a loss while the motor speeds up or slows down, W: half of that at the peak, exact for friction, above it for iron. */
+/** Mean of a loss in a ramp of speed, W; s_d is the mean of its speed over the peak, which bounds that of its square. */
 const rampLoss = formula({
   key: 'motor.rampLoss',
   symbol: 'P_ramp',
   name: 'Mean loss by drag in a ramp of speed',
   unit: 'W',
-  given: { P_d: 'W' },
-  text: 'P_d / 2',
-  source: 'Mean of a speed that rises evenly is half its peak, that of its square a third; an upper bound',
-  of: (g) => g.P_d / 2,
+  given: { s_d: '1', P_d: 'W' },
+  text: 's_d * P_d',
+  source:
+    'Kinematics: mean speed over its peak 1/2 in an even ramp, 2/π in a cosine; an upper bound for iron',
+  domain: { s_d: [0.5, 0.7] },
+  of: (g) => g.s_d * g.P_d,
 });
 
 export const drag = {

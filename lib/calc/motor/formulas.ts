@@ -49,7 +49,6 @@ import {
 import {
   airGapTorque,
   currentForTorque,
-  dragTorque,
   holdCurrent,
   limitedStallTorque,
   noLoadTorque,
@@ -97,7 +96,6 @@ export const motorFormulas: readonly AnyFormula[] = [
   electricalFrequency,
   airGapTorque,
   noLoadTorque,
-  dragTorque,
   shaftTorque,
   currentForTorque,
   holdCurrent,

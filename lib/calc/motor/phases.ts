@@ -51,16 +51,16 @@ const rampTorque = formula({
     ),
 });
 
-/** Torque of load and acceleration at the output, N m; sign +1 speeding up, −1 slowing down. */
+/** Torque of load and acceleration at the output, N m; s is the acceleration over its peak, negative slowing down. */
 const phaseTorque = formula({
   key: 'motor.phaseTorque',
   symbol: 'T_out',
   name: 'Torque at the output in a phase of the move',
   unit: 'N m',
-  given: { T_L: 'N m', sign: '1', J_out: 'kg m^2', alpha_out: 'rad/s^2' },
-  text: 'T_L + sign * J_out * alpha_out',
+  given: { T_L: 'N m', s: '1', J_out: 'kg m^2', alpha_out: 'rad/s^2' },
+  text: 'T_L + s * J_out * alpha_out',
   source: 'Newton’s law',
-  of: (g) => g.T_L + g.sign * g.J_out * g.alpha_out,
+  of: (g) => g.T_L + g.s * g.J_out * g.alpha_out,
 });
 
 /** Torque at the motor for a torque at the output of either sign, N m: friction of the train loads the driver, whoever it is. */
@@ -76,11 +76,11 @@ const torqueThroughTrain = formula({
   of: (g) => (g.T_out >= 0 ? g.T_out / (g.N * g.eta) : (g.T_out * g.eta) / g.N),
 });
 
-/** Speed at which the acceleration is greatest, rad/s: the peak speed of a trapezoid or triangle, half of it in a cosine. */
+/** Speed of the motor where a ramp asks for the most power, rad/s: s_omega is the speed there over its peak. */
 const speedInRamp = formula({
   key: 'motor.speedInRamp',
   symbol: 'omega_a',
-  name: 'Speed of the motor at the greatest acceleration',
+  name: 'Speed of the motor in a ramp',
   unit: 'rad/s',
   given: { s_omega: '1', N: '1', omega_pk: 'rad/s' },
   text: 's_omega * N * omega_pk',
@@ -125,9 +125,35 @@ const lastingCurrent = formula({
   of: (g) => Math.max(g.I_h, g.I_rms),
 });
 
+/** Part of a rest that is held, s: the longest hold at most. */
+const heldRest = formula({
+  key: 'motor.heldRest',
+  symbol: 't_held',
+  name: 'Part of a rest that is held',
+  unit: 's',
+  given: { t_hold: 's', t_rest: 's' },
+  text: 'min(t_hold, t_rest)',
+  source: 'Definition',
+  of: (g) => Math.min(g.t_hold, g.t_rest),
+});
+
+/** Part of a rest without current, s. */
+const freeRest = formula({
+  key: 'motor.freeRest',
+  symbol: 't_free',
+  name: 'Part of a rest without current',
+  unit: 's',
+  given: { t_rest: 's', t_held: 's' },
+  text: 't_rest - t_held',
+  source: 'Definition',
+  of: (g) => g.t_rest - g.t_held,
+});
+
 export const phases = {
   rampTime,
   cruiseTime,
+  heldRest,
+  freeRest,
   rampTorque,
   phaseTorque,
   torqueThroughTrain,

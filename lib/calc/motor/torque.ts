@@ -27,22 +27,6 @@ export const noLoadTorque = formula({
   of: (g) => g.K_t * g.I_0,
 });
 
-/**
- * Drag at another speed, N m: a share s_v of it grows with speed (eddy currents, air, grease), the rest is constant.
- * s_v = 0 gives the catalogue model; 0.5 is common practice for hobby motors, no source.
- */
-export const dragTorque = formula({
-  key: 'motor.dragTorque',
-  symbol: 'T_d',
-  name: 'Drag of the motor at speed',
-  unit: 'N m',
-  given: { T_0: 'N m', s_v: '1', omega: 'rad/s', omega_0: 'rad/s' },
-  text: 'T_0 * (1 - s_v + s_v * omega / omega_0)',
-  source: 'Common practice, no source: constant and speed-proportional drag',
-  domain: { s_v: [0, 1] },
-  of: (g) => g.T_0 * (1 - g.s_v + (g.s_v * g.omega) / g.omega_0),
-});
-
 /** Torque at the motor's shaft, N m. */
 export const shaftTorque = formula({
   key: 'motor.shaftTorque',

@@ -2,7 +2,14 @@
 import type { AnyFormula } from '../formula';
 import { continuousHold, continuousMoving } from './continuous';
 import { holdRise, riseLeft, windingTemperature } from './hold';
-import { caseCopperLoss, caseShare, copperGrowth, magnetRise, magnetTemperature } from './magnets';
+import {
+  caseCopperLoss,
+  caseShare,
+  copperGrowth,
+  magnetRise,
+  magnetTemperature,
+  meanDragLoss,
+} from './magnets';
 import { mountShare, riseTo, toAmbient } from './mount';
 import {
   adiabaticRate,
@@ -45,6 +52,7 @@ export const thermalFormulas: readonly AnyFormula[] = [
   riseTo,
   copperGrowth,
   caseShare,
+  meanDragLoss,
   caseCopperLoss,
   magnetRise,
   magnetTemperature,

@@ -26,6 +26,18 @@ export const caseShare = formula({
   of: (g) => -Math.expm1(-g.t / (g.R_ca * g.C_c)),
 });
 
+/** Mean of the drag's loss over moves and rests, W: in motion never above that at the move's peak speed. */
+export const meanDragLoss = formula({
+  key: 'thermal.meanDragLoss',
+  symbol: 'P_c',
+  name: 'Mean loss by drag over moves and rests',
+  unit: 'W',
+  given: { P_fe: 'W', P_f: 'W', t_move: 's', t_rest: 's' },
+  text: '(P_fe + P_f) * t_move / (t_move + t_rest)',
+  source: 'Mean over the time; an upper bound',
+  of: (g) => ((g.P_fe + g.P_f) * g.t_move) / (g.t_move + g.t_rest),
+});
+
 /** Copper loss that the case is taken to carry in the end, W: that of the duty, and of the longest hold as far as it lasts. */
 export const caseCopperLoss = formula({
   key: 'thermal.caseCopperLoss',

@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as constants from '@/lib/calc/motor/constants';
+import { drag } from '@/lib/calc/motor/drag';
 import * as losses from '@/lib/calc/motor/losses';
 import * as power from '@/lib/calc/motor/power';
 import * as speed from '@/lib/calc/motor/speed';
@@ -110,10 +111,35 @@ describe('torque, speed and power', () => {
     expect(torque.limitedStallTorque.of({ ...g, I_lim: 1000 })).toBeCloseTo(torque.stallTorque.of(g), 12);
   });
 
-  it('keeps the catalogue drag at its own speed and its constant part at rest', () => {
+  it('finds friction and iron loss again from two points of a motor that has both (independent)', () => {
+    fc.assert(
+      fc.property(
+        range(0.001, 0.2),
+        range(1e-6, 1e-3),
+        range(50, 300),
+        range(400, 900),
+        (dry, per, slow, fast) => {
+          const T_0 = dry + per * slow;
+          const b_fe = drag.dragCoefficient.of({
+            T_0,
+            T_02: dry + per * fast,
+            omega_0: slow,
+            omega_02: fast,
+          });
+          expect(b_fe / per).toBeCloseTo(1, 6);
+          expect(drag.dryFriction.of({ T_0, b_fe, omega_0: slow }) / dry).toBeCloseTo(1, 4);
+        },
+      ),
+      { seed },
+    );
+  });
+
+  it('keeps the catalogue drag at its own speed and its constant half at rest', () => {
     const g = { T_0: 0.05, s_v: 0.5, omega_0: 300 };
-    expect(torque.dragTorque.of({ ...g, omega: 300 })).toBeCloseTo(0.05, 12);
-    expect(torque.dragTorque.of({ ...g, omega: 0 })).toBeCloseTo(0.025, 12);
+    const b_fe = drag.dragCoefficientShare.of(g);
+    const T_f = drag.dryFriction.of({ ...g, b_fe });
+    expect(drag.splitDrag.of({ T_f, b_fe, omega: 300 })).toBeCloseTo(0.05, 12);
+    expect(drag.splitDrag.of({ T_f, b_fe, omega: 0 })).toBeCloseTo(0.025, 12);
   });
 });
 

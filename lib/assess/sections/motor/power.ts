@@ -2,11 +2,11 @@
 import { electricalPower, shaftPower } from '@/lib/calc/motor/power';
 import { electricalFrequency } from '@/lib/calc/motor/speed';
 import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
-import { dragCaveat, type MotorWork } from './currents';
+import { leftOut, type MotorWork } from './currents';
 
 /** Adds the shaft power at the duty's peak and the check of the greatest power. */
 export function power(work: Work, train: TrainWork, motor: MotorWork): void {
-  const { speedConstant: K_v, maxPower, polePairs: p } = work.design.motor;
+  const { maxPower, polePairs: p } = work.design.motor;
   addFigure(work, {
     key: 'motor.shaftPower',
     section: 'motor',
@@ -42,13 +42,13 @@ export function power(work: Work, train: TrainWork, motor: MotorWork): void {
       'motor',
       'motor',
       electricalPower,
-      { omega: train.motorSpeed, K_v, I: motor.peak, R: motor.hotResistance },
+      { omega: train.motorSpeed, K_v: motor.warm.speedConstant, I: motor.peak, R: motor.hotResistance },
       'P_el.max',
     ),
     capacity: maxPower,
     required: 1,
     requiredFrom: 'The maker’s figure is itself the limit; common practice, no source',
     missing: 'The motor’s maximum power is not entered.',
-    caveat: motor.dragKnown ? null : dragCaveat,
+    caveat: leftOut(work),
   });
 }

@@ -1,0 +1,211 @@
+// Winding, case and mount over moves, rests and the longest hold, solved exactly: warm copper, the worst phase at rest, and the
+// state to which the duty comes back again and again.
+import { drag } from '@/lib/calc/motor/drag';
+import { copperLoss } from '@/lib/calc/motor/losses';
+import { phases } from '@/lib/calc/motor/phases';
+import { holdCurrent } from '@/lib/calc/motor/torque';
+import type { TwoNodes } from '@/lib/calc/thermal/course';
+import {
+  after,
+  applied,
+  type Course,
+  coldLumps,
+  courseOf,
+  halvedCourses,
+  type LumpLoad,
+  type LumpRises,
+  periodicRises,
+  timeToRises,
+} from '@/lib/calc/thermal/lumps';
+import type { Traced } from '@/lib/quantity/traced';
+import type { StepInput } from '../../assessment';
+import { practice } from '../../sheet';
+import type { Work } from '../../work';
+import type { MotorWork } from './currents';
+import { type MovePhase, meanSpeedOf } from './phases';
+
+/** One load of the cycle with the numbers it is made of. */
+interface Stretch {
+  readonly name: string;
+  readonly time: Traced;
+  readonly copper: Traced;
+  readonly iron: Traced;
+  readonly friction: Traced;
+  readonly share: 1 | 2;
+}
+
+export interface Cycle {
+  /** Rises with which the cycle begins when it has come back to itself; null where it never does. */
+  readonly periodic: LumpRises | null;
+  /** Greatest rise of the worst phase over the cycle, K; with copper at the winding's limit where nothing settles. */
+  readonly peak: number;
+  /** The longest hold, a second where there is none, from the periodic state; from cold where that does not exist. */
+  readonly hold: readonly (LumpRises & { readonly time: number })[];
+  /** Rises at its end. */
+  readonly end: LumpRises;
+  /** Everything that it is worked from. */
+  readonly inputs: readonly StepInput[];
+  /**
+   * Seconds until the worst phase is at its limit at rest, P being the copper loss at ambient: from cold, and from the periodic
+   * state; null where that never happens within a day.
+   */
+  timesToLimit(P: Traced): { readonly cold: number | null; readonly warm: number | null };
+}
+
+const samples = 40;
+const perStretch = 6;
+const day = 86_400;
+
+interface TimedLoad {
+  readonly load: LumpLoad;
+  readonly time: number;
+}
+
+/** Works the losses of each stretch of the cycle and solves it. */
+export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]): Cycle {
+  const { thermal, warm } = motor;
+  const nodes: TwoNodes = {
+    windingToCase: thermal.R_wc.value,
+    caseToAmbient: thermal.R_ca.value,
+    windingCapacity: thermal.C_w.value,
+    caseCapacity: thermal.C_c.value,
+  };
+  const { duty, motor: data } = work.design;
+  const limit = Math.max(data.windingLimit.value - duty.ambient.value, 0);
+  const growth = warm.growth.value;
+  const copper = copperAt(work, motor, motor.hold, 'hold');
+  const stretches = [...movingStretches(work, motor, move), ...restStretches(work, copper)];
+  const growing = stretches.map((s) => timedLoad(s, 1, growth));
+  const periodic = periodicOf(nodes, growing);
+  // Where nothing settles the copper is frozen at its limit: what that comes to lies above the limit, as the truth does.
+  const frozen = () => stretches.map((s) => timedLoad(s, 1 + growth * limit, 0));
+  const judged = periodic === null ? frozen() : growing;
+  const from = periodic ?? coldLumps;
+  const atRest = (P: Traced): LumpLoad => ({
+    copperLoss: P.value,
+    growth,
+    share: 2,
+    ironLoss: 0,
+    caseLoss: 0,
+  });
+  const hold = sampled(nodes, { load: atRest(copper), time: duty.holdTime.value || 1 }, from);
+  return {
+    periodic,
+    peak: greatest(nodes, judged, periodic ?? periodicOf(nodes, judged) ?? coldLumps),
+    hold,
+    end: duty.holdTime.value === 0 ? from : (hold.at(-1) ?? from),
+    inputs: inputsOf(work, motor, stretches),
+    timesToLimit: (P) => {
+      const halved = halvedCourses(nodes, atRest(P), day);
+      const cold = timeToRises(halved, limit, day);
+      return { cold, warm: periodic === null ? null : timeToRises(halved, limit, day, periodic) };
+    },
+  };
+}
+
+function timedLoad(
+  { time, copper, iron, friction, share }: Stretch,
+  warmed: number,
+  growth: number,
+): TimedLoad {
+  const load = {
+    copperLoss: copper.value * warmed,
+    growth,
+    share,
+    ironLoss: iron.value,
+    caseLoss: friction.value,
+  };
+  return { load, time: time.value };
+}
+
+function periodicOf(nodes: TwoNodes, stretches: readonly TimedLoad[]): LumpRises | null {
+  let whole: Course | null = null;
+  for (const { load, time } of stretches) {
+    if (time <= 0) continue;
+    const course = courseOf(nodes, load, time);
+    whole = whole === null ? course : after(whole, course);
+  }
+  return whole === null ? null : periodicRises(whole);
+}
+
+/** Copper loss of a current with copper at ambient and warm magnets, W. */
+export function copperAt(work: Work, motor: MotorWork, I: Traced, as: string): Traced {
+  return work.sheet.work('motor', 'motor', copperLoss, { R: motor.warm.resistance, I }, `P_amb.${as}`);
+}
+
+const none = practice(0, 'none at rest');
+
+function movingStretches(work: Work, motor: MotorWork, move: readonly MovePhase[]): Stretch[] {
+  const K_t = motor.warm.torqueConstant;
+  const { iron, friction } = motor.moveDrag;
+  const s_d = meanSpeedOf(work);
+  const part = (P_d: Traced, as: string) =>
+    work.sheet.work('motor', 'motor', drag.rampLoss, { s_d, P_d }, as);
+  const ramp = { iron: part(iron, 'P_ramp.fe'), friction: part(friction, 'P_ramp.f') };
+  return move.map(({ key, time, effective: T_m }) => {
+    const I = work.sheet.work('motor', 'motor', holdCurrent, { T_m, K_t }, `I_rms.${key}`);
+    const lost = key === 'cruise' ? { iron, friction } : ramp;
+    return { name: key, time, copper: copperAt(work, motor, I, key), ...lost, share: 1 };
+  });
+}
+
+/** A rest is held, for the longest hold at most, and free of current thereafter. */
+function restStretches(work: Work, copper: Traced): Stretch[] {
+  const { holdTime: t_hold, restTime: t_rest } = work.design.duty;
+  const t_held = work.sheet.work('motor', 'motor', phases.heldRest, { t_hold, t_rest });
+  const t_free = work.sheet.work('motor', 'motor', phases.freeRest, { t_rest, t_held });
+  const still = { iron: none, friction: none };
+  return [
+    { name: 'held', time: t_held, copper, ...still, share: 2 },
+    { name: 'free', time: t_free, copper: none, ...still, share: 1 },
+  ];
+}
+
+/** Greatest rise of the worst phase over stretches in turn, K. */
+function greatest(nodes: TwoNodes, stretches: readonly TimedLoad[], start: LumpRises): number {
+  let x = start;
+  let most = x.worst;
+  for (const { load, time } of stretches) {
+    if (time <= 0) continue;
+    const step = courseOf(nodes, load, time / perStretch);
+    for (let i = 0; i < perStretch; i += 1) {
+      x = applied(step, x);
+      most = Math.max(most, x.worst);
+    }
+  }
+  return most;
+}
+
+/** One load from a state on, at even times. */
+function sampled(nodes: TwoNodes, { load, time }: TimedLoad, start: LumpRises): Cycle['hold'] {
+  const step = courseOf(nodes, load, time / samples);
+  const points = [{ time: 0, ...start }];
+  let x = start;
+  for (let i = 1; i <= samples; i += 1) {
+    x = applied(step, x);
+    points.push({ time: (time * i) / samples, ...x });
+  }
+  return points;
+}
+
+function inputsOf(work: Work, motor: MotorWork, stretches: readonly Stretch[]): StepInput[] {
+  const { duty, motor: data } = work.design;
+  const { R_wc, R_ca, C_w, C_c } = motor.thermal;
+  const listed = (symbol: string, { value, from }: Traced): StepInput => ({ symbol, value, from });
+  return [
+    listed('R_wc', R_wc),
+    listed('R_ca', R_ca),
+    listed('C_w', C_w),
+    listed('C_c', C_c),
+    listed('alpha', motor.warm.growth),
+    listed('theta_amb', duty.ambient),
+    listed('theta_lim', data.windingLimit),
+    listed('t_hold', duty.holdTime),
+    ...stretches.flatMap(({ name, time, copper, iron, friction }) => [
+      listed(`t_${name}`, time),
+      listed(`P_${name}`, copper),
+      ...(iron.value === 0 ? [] : [listed(`P_fe_${name}`, iron)]),
+      ...(friction.value === 0 ? [] : [listed(`P_f_${name}`, friction)]),
+    ]),
+  ];
+}
