@@ -25,6 +25,7 @@ export class Drive {
 
   private readonly perAmpere: number;
   private readonly keep: number;
+  private readonly mean: number;
   private readonly gain: number;
   private readonly integralRate: number;
   private readonly slow: boolean;
@@ -42,6 +43,7 @@ export class Drive {
     this.perAmpere = motor.torqueConstant * ratio;
     const { lag } = controller.drive;
     this.keep = lag > 0 ? Math.exp(-h / lag) : 0;
+    this.mean = lag > 0 ? ((1 - this.keep) * lag) / h : 0;
     this.slow = motor.inductance / motor.resistance > 2 * h;
     const rotor = motor.inertia * ratio * ratio;
     const wanted = Math.max(lag, 1e-3);
@@ -85,12 +87,15 @@ export class Drive {
       return;
     }
     const signed = command * this.sign;
-    this.followed = signed + (this.followed - signed) * this.keep;
+    const away = this.followed - signed;
+    // Its mean over the step, and where it ends.
+    const mean = signed + away * this.mean;
+    this.followed = signed + away * this.keep;
     if (stopped === 'brake') this.byDuty(0, speed);
     else if (stopped === 'hold') this.bySpeed(0, 0, speed);
-    else if (this.kind === 'speed') this.bySpeed(signed, this.followed, speed);
-    else if (this.kind === 'duty') this.byDuty(this.followed * this.full, speed);
-    else this.byCurrent(this.followed * this.full, speed);
+    else if (this.kind === 'speed') this.bySpeed(signed, mean, speed);
+    else if (this.kind === 'duty') this.byDuty(mean * this.full, speed);
+    else this.byCurrent(mean * this.full, speed);
     if (Math.abs(this.current) > this.greatestCurrent) this.greatestCurrent = Math.abs(this.current);
   }
 

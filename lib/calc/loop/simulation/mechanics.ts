@@ -134,7 +134,7 @@ export class Mechanics {
       // How things stand at the start of this part of the step.
       const twist = rotor - output;
       if (released !== 0 && released * twist <= half) released = 0;
-      if (linked) contact = k * twist + c * (vm - vo) >= 0 ? 1 : -1;
+      if (linked && contact === 0) contact = 1;
       const give = twist - contact * half;
       torque = contact === 0 ? 0 : k * give + c * (vm - vo);
       const stopAngle = stop > 0 ? high : low;
@@ -161,14 +161,17 @@ export class Mechanics {
       let shortest = 0;
       let longest = left;
       let longestValue = 0;
+      let scale = 0;
+      let side = 0;
       let meanM = 0;
       let meanO = 0;
       let endM = 0;
       let endO = 0;
       for (let tries = 0; ; tries += 1) {
         const K = contact === 0 ? 0 : (k * dt) / 2 + c;
-        const Km = factor > 0 ? factor * K : 0;
-        const springM = factor > 0 ? factor * k * give : factor * torque;
+        // Friction beyond the torque itself (a train that locks) is worked from the start of the part.
+        const Km = factor > 0 ? factor * K : K;
+        const springM = factor > 0 ? factor * k * give : k * give + (factor - 1) * torque;
         const am = (2 * Jm) / dt + hold + Km;
         const ao = (2 * Jo) / dt + load.viscousFriction + K + (stop === 0 ? 0 : (ks * dt) / 2);
         const rm = ((2 * Jm) / dt) * vm + push - slipM * drag - (contact === 0 ? 0 : springM);
@@ -192,35 +195,27 @@ export class Mechanics {
           // The first thing that happens, by a straight line between start and end.
           let first = 1;
           if (contact === 0) {
-            if (released === 0) {
-              if (endTwist > half && endTwist > twist) {
-                const f = (half - twist) / (endTwist - twist);
-                if (f < first) {
-                  first = f;
-                  event = closesHigh;
-                  startValue = half - twist;
-                  value = half - endTwist;
-                }
-              } else if (endTwist < -half && endTwist < twist) {
-                const f = (half + twist) / (twist - endTwist);
-                if (f < first) {
-                  first = f;
-                  event = closesLow;
-                  startValue = half + twist;
-                  value = half + endTwist;
-                }
-              }
-            } else {
+            if (released !== 1 && endTwist > half && endTwist > twist) {
+              first = (half - twist) / (endTwist - twist);
+              event = closesHigh;
+              startValue = half - twist;
+              value = half - endTwist;
+            } else if (released !== -1 && endTwist < -half && endTwist < twist) {
+              first = (half + twist) / (twist - endTwist);
+              event = closesLow;
+              startValue = half + twist;
+              value = half + endTwist;
+            } else if (released * endTwist > half) {
               const after = -released * (k * (endTwist - released * half) + c * (endM - endO));
               const before = Math.max(0, -released * (k * (twist - released * half) + c * (vm - vo)));
-              if (after < 0 && before / (before - after) < first) {
+              if (after < 0) {
                 first = before / (before - after);
                 event = pushesAgain;
                 startValue = before;
                 value = after;
               }
             }
-          } else if (!linked) {
+          } else if (!linked || mu > 0) {
             const after = contact * (k * (endTwist - contact * half) + c * (endM - endO));
             const before = Math.max(0, contact * torque);
             if (after < 0 && before / (before - after) < first) {
@@ -279,6 +274,7 @@ export class Mechanics {
           }
           longest = dt;
           longestValue = value;
+          scale = startValue - value;
         } else {
           switch (event) {
             case closesHigh:
@@ -308,17 +304,22 @@ export class Mechanics {
             default:
               value = slipO * endO;
           }
-          if (tries > 4 || Math.abs(value) <= 1e-9 * Math.abs(longestValue)) break;
+          if (tries > 12 || Math.abs(value) <= 1e-10 * scale) break;
+          // False position; the end that stays twice counts half, so that both close in.
           if (value > 0) {
             shortest = dt;
             startValue = value;
+            if (side > 0) longestValue /= 2;
+            side = 1;
           } else {
             longest = dt;
             longestValue = value;
+            if (side < 0) startValue /= 2;
+            side = -1;
           }
         }
         dt = shortest + ((longest - shortest) * startValue) / (startValue - longestValue);
-        if (!(dt > 0)) {
+        if (!(dt > 1e-12 * h)) {
           dt = 0;
           meanM = 0;
           meanO = 0;
@@ -343,8 +344,8 @@ export class Mechanics {
           rotor = output - half;
           break;
         case opens:
-          released = contact * (rotor - output) > half ? contact : 0;
-          contact = 0;
+          released = !linked && contact * (rotor - output) > half ? contact : 0;
+          contact = linked ? -contact : 0;
           break;
         case pushesAgain:
           contact = released;
