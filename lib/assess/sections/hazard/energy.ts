@@ -28,7 +28,7 @@ export function energy(work: Work, train: TrainWork, motor: MotorWork, source: S
           'motor',
           noLoadSpeed,
           { K_v: data.speedConstant, U: source.full, I_0: motor.noLoadCurrent, R: data.resistance },
-          'omega_free',
+          'omega_away',
           'Full voltage of a full supply, no load: the speed of a runaway.',
         );
   const freeOut =
