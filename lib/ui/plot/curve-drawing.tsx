@@ -2,7 +2,7 @@
 
 import type { Curve } from '@/lib/assess/assessment';
 import { unitOf } from '@/lib/quantity/units';
-import { type PlotLayout, sample } from './layout';
+import { lineTypes, type PlotLayout, sample } from './layout';
 import { ShaftSketch, sketchHeight } from './shaft-sketch';
 
 interface CurveDrawingProps {
@@ -26,16 +26,16 @@ export function CurveDrawing({ curve, layout: l, form, alone = false }: CurveDra
       {sketched ? <ShaftSketch marks={curve.marks} layout={l} /> : null}
       <PlotAxes curve={curve} layout={l} />
       {l.lines.map((line, i) => (
-        <path key={line.label.text} className={`plot-line plot-line-${i % 5}`} d={line.path} />
+        <path key={line.label.text} className={`plot-line plot-line-${i % lineTypes}`} d={line.path} />
       ))}
       {form === 'wide'
         ? l.lines.map((line, i) => (
             <g key={line.label.text}>
               <path
-                className={`plot-line plot-line-${i % 5}`}
+                className={`plot-line plot-line-${i % lineTypes}`}
                 d={`M${line.label.x - sample - 7} ${line.label.y - 4.5}h${sample}`}
               />
-              <text className={`plot-text plot-text-${i % 5}`} x={line.label.x} y={line.label.y}>
+              <text className={`plot-text plot-text-${i % lineTypes}`} x={line.label.x} y={line.label.y}>
                 {line.label.text}
               </text>
             </g>

@@ -1,17 +1,18 @@
-// A curve of two revisions on one plot: the one before thin and dashed, the one after in full, each line's end lettered.
-import type { Curve } from '@/lib/assess/assessment';
+// A curve of two revisions: both on one plot, with key, summary for the ear, and the numbers of both in a fold.
+import type { Curve, CurveMark } from '@/lib/assess/assessment';
 import type { CurvePair } from '@/lib/compare/curves';
 import { printSI } from '@/lib/quantity/print';
 import { Quantity } from '../marks/quantity';
 import { PartFold } from '../sheet/part-fold';
-import { PlotAxes } from './curve-drawing';
 import { CurveNumbers } from './curve-plot';
-import { markLetter, type PlotLayout, plotLayout } from './layout';
+import { markLetter } from './layout';
+import { type OverlaidLine, type OverlaidMark, overlaid, sameMark } from './overlaid';
+import { lineClass, OverlayDrawing } from './overlay-drawing';
 
 export interface SidesNamed {
   /** What each side is called in a sentence: `revision B`, `the draft`. */
   readonly names: readonly [before: string, after: string];
-  /** What stands at the end of its lines: `B`, `draft`. */
+  /** What stands on its lines: `B`, `draft`. */
   readonly short: readonly [before: string, after: string];
 }
 
@@ -23,39 +24,27 @@ interface CurveOverlayProps extends SidesNamed {
 }
 
 export function CurveOverlay({ pair, names, short, workedHref, inFull }: CurveOverlayProps) {
-  const curve = pair.after ?? pair.before;
-  if (curve === null) return null;
-  const overlay = overlayOf(pair, curve, short);
-  const { label, key } = curve;
+  const of = overlaid(pair);
+  if (of === null) return null;
+  const { label, key } = of.curve;
+  // Numbered as they are lettered on the plot: those after first.
+  const marks = of.marks.filter((m) => m.after !== null);
+  const gone = of.marks.filter((m) => m.after === null);
   return (
     <figure className="drawing-figure">
       <figcaption className="label">{label}</figcaption>
       <div role="img" aria-label={summary(pair, label, names)}>
-        <OverlayDrawing overlay={overlay} layout={plotLayout(overlay.all, 'narrow', true)} />
+        <OverlayDrawing of={of} short={short} />
       </div>
       <ul className="drawing-key plot-samples">
-        {overlay.lines.map((line) => (
-          <li key={`${line.side} ${line.number}`}>
-            <svg className="drawing" viewBox="0 0 40 14" aria-hidden="true" focusable="false">
-              <path className={classOf(line)} d="M0 7H40" />
-            </svg>
-            {line.end}: {line.name}, {names[line.side]}
-          </li>
+        {of.lines.map((line) => (
+          <LineKey key={line.number} line={line} alone={of.lines.length === 1} names={names} />
         ))}
-        {overlay.marks.map((m, i) => (
-          <li key={m.label}>
-            <span>
-              <b className="warn">+ {markLetter(i)}</b> {m.label}:{' '}
-              {m.before === null ? null : (
-                <>
-                  <Quantity si={m.before.y} unit={curve.yUnit} /> at{' '}
-                  <Quantity si={m.before.x} unit={curve.xUnit} /> in {names[0]} (thin cross);{' '}
-                </>
-              )}
-              <Quantity si={m.y} unit={curve.yUnit} /> at <Quantity si={m.x} unit={curve.xUnit} /> in{' '}
-              {names[1]}
-            </span>
-          </li>
+        {marks.map((mark, i) => (
+          <MarkKey key={markLetter(i)} letter={markLetter(i)} mark={mark} curve={of.curve} names={names} />
+        ))}
+        {gone.map((mark) => (
+          <MarkKey key={mark.before?.label} letter={null} mark={mark} curve={of.curve} names={names} />
         ))}
       </ul>
       <p className="hush">
@@ -75,11 +64,12 @@ export function CurveOverlay({ pair, names, short, workedHref, inFull }: CurveOv
   );
 }
 
+interface OverlayNumbersProps extends Pick<SidesNamed, 'names'> {
+  readonly pair: CurvePair;
+}
+
 /** The points of both sides, a table a line. */
-export function OverlayNumbers({
-  pair: { before, after },
-  names,
-}: { readonly pair: CurvePair } & Pick<SidesNamed, 'names'>) {
+export function OverlayNumbers({ pair: { before, after }, names }: OverlayNumbersProps) {
   return (
     <>
       {before === null ? null : <CurveNumbers curve={{ ...before, label: `${before.label}, ${names[0]}` }} />}
@@ -88,88 +78,82 @@ export function OverlayNumbers({
   );
 }
 
-interface OverlayLine {
-  readonly side: 0 | 1;
-  /** Lines of one name bear one number on both sides. */
-  readonly number: number;
-  readonly name: string;
-  /** What stands at its end. */
-  readonly end: string;
+interface LineKeyProps extends Pick<SidesNamed, 'names'> {
+  readonly line: OverlaidLine;
+  readonly alone: boolean;
 }
 
-interface Overlay {
-  /** Everything on one pair of axes: lines before, lines after, marks after, marks before. */
-  readonly all: Curve;
-  readonly lines: readonly OverlayLine[];
-  readonly marks: readonly (Curve['marks'][number] & { readonly before: Curve['marks'][number] | null })[];
-}
-
-function overlayOf({ before, after }: CurvePair, curve: Curve, short: SidesNamed['short']): Overlay {
-  const sides = [before, after] as const;
-  const names = [...new Set([...(after?.lines ?? []), ...(before?.lines ?? [])].map((l) => l.label))];
-  const lines = ([0, 1] as const).flatMap((side) =>
-    (sides[side]?.lines ?? []).map((line) => {
-      const number = names.indexOf(line.label);
-      const end = names.length === 1 ? short[side] : `${number + 1} ${short[side]}`;
-      return { side, number, name: line.label, end, points: line.points };
-    }),
-  );
-  const was = new Map(before?.marks.map((m) => [m.label, m]));
-  const marks = (after?.marks ?? []).map((m) => ({ ...m, before: was.get(m.label) ?? null }));
-  const beforeMarks = before?.marks ?? [];
-  return {
-    all: {
-      ...curve,
-      lines: lines.map(({ end, points }) => ({ label: end, points })),
-      marks: [...marks, ...beforeMarks],
-    },
-    lines,
-    marks,
-  };
-}
-
-function classOf({ side, number }: OverlayLine): string {
-  return side === 0 ? 'plot-line plot-line-before' : `plot-line plot-line-after plot-line-${number % 5}`;
-}
-
-function OverlayDrawing({ overlay, layout: l }: { readonly overlay: Overlay; readonly layout: PlotLayout }) {
+function LineKey({ line, alone, names }: LineKeyProps) {
+  const { number, nameBefore, nameAfter, same } = line;
   return (
-    <svg
-      className="drawing plot form-alone"
-      viewBox={`0 0 ${l.width} ${l.height}`}
-      aria-hidden="true"
-      focusable="false"
-    >
-      <PlotAxes curve={overlay.all} layout={l} />
-      {overlay.lines.map((line, i) => (
-        <g key={line.end}>
-          <path className={classOf(line)} d={l.lines[i]?.path ?? ''} />
-          <text
-            className={line.side === 0 ? 'text-second' : 'plot-text'}
-            x={l.lines[i]?.label.x}
-            y={l.lines[i]?.label.y}
-          >
-            {line.end}
-          </text>
-        </g>
-      ))}
-      {l.marks.map((m, i) =>
-        i < overlay.marks.length ? (
-          <g key={m.label.text}>
-            <path className="plot-mark" d={`M${m.x - 6} ${m.y}h12M${m.x} ${m.y - 6}v12`} />
-            <text className="plot-mark-text plot-halo" x={m.label.x} y={m.label.y} textAnchor="middle">
-              {m.label.text}
-            </text>
-          </g>
-        ) : (
-          <path
-            key={m.label.text}
-            className="plot-mark-before"
-            d={`M${m.x - 5} ${m.y - 5}l10 10m0-10l-10 10`}
-          />
-        ),
+    <li>
+      <svg className="drawing" viewBox="0 0 40 14" aria-hidden="true" focusable="false">
+        <path className={nameAfter === null ? 'plot-line plot-line-before' : lineClass(number)} d="M0 7H40" />
+      </svg>
+      <span>
+        {alone ? null : <b>{number} </b>}
+        {nameAfter ?? nameBefore}
+        {lineNote(line, names)}
+        {same ? ', as before' : ''}
+      </span>
+    </li>
+  );
+}
+
+function lineNote({ nameBefore, nameAfter }: OverlaidLine, [was, now]: SidesNamed['names']): string {
+  if (nameAfter === null) return `, only in ${was}`;
+  if (nameBefore === null) return `, only in ${now}`;
+  return nameBefore === nameAfter ? '' : ` (in ${was}: ${nameBefore})`;
+}
+
+interface MarkKeyProps extends Pick<SidesNamed, 'names'> {
+  /** Null for a mark that only the side before has. */
+  readonly letter: string | null;
+  readonly mark: OverlaidMark;
+  readonly curve: Curve;
+}
+
+function MarkKey({ letter, mark, curve, names: [was, now] }: MarkKeyProps) {
+  const { before, after } = mark;
+  const label = (after ?? before)?.label;
+  return (
+    <li>
+      <span>
+        <b className={letter === null ? undefined : 'warn'}>{letter === null ? '×' : `+ ${letter}`}</b>{' '}
+        {label}:{' '}
+        {before === null || sameMark(mark) ? null : (
+          <>
+            <At mark={before} curve={curve} alone={after?.x === before.x} />
+            {after === null ? `, only in ${was}` : ' → '}
+          </>
+        )}
+        {after === null ? null : <At mark={after} curve={curve} />}
+        {before === null ? `, only in ${now}` : null}
+      </span>
+    </li>
+  );
+}
+
+/** A place in numbers; `alone`: its x is said beside another. */
+function At({
+  mark,
+  curve,
+  alone = false,
+}: {
+  readonly mark: CurveMark;
+  readonly curve: Curve;
+  readonly alone?: boolean;
+}) {
+  return (
+    <>
+      <Quantity si={mark.y} unit={curve.yUnit} />
+      {alone ? null : (
+        <>
+          {' '}
+          at <Quantity si={mark.x} unit={curve.xUnit} />
+        </>
       )}
-    </svg>
+    </>
   );
 }
 

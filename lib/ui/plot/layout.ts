@@ -20,27 +20,32 @@ export interface PlotLayout {
   readonly bottom: number;
   readonly xTicks: readonly { readonly at: number; readonly text: string }[];
   readonly yTicks: readonly { readonly at: number; readonly text: string }[];
-  readonly lines: readonly { readonly label: PlotLabel; readonly path: string }[];
+  readonly lines: readonly PlotLine[];
   /** Marks lettered a, b, c …; their words stand in the key below. */
   readonly marks: readonly { readonly label: PlotLabel; readonly x: number; readonly y: number }[];
 }
+
+interface PlotLine {
+  readonly label: PlotLabel;
+  readonly path: string;
+  readonly points: readonly CurvePoint[];
+}
+
+/** How many line types there are before they come again. */
+export const lineTypes = 7;
 
 const labelHeight = 16;
 /** Length of the sample of a line before its label. */
 export const sample = 26;
 
-/**
- * Lays a curve out at a width; `narrow` leaves no column for the labels, which then stand in a key below.
- * @param short labels are a letter or two, and stand at the ends of the lines whatever the width
- */
-export function plotLayout(curve: Curve, form: 'wide' | 'narrow', short = false): PlotLayout {
+/** Lays a curve out at a width; `narrow` leaves no column for the labels, which then stand in a key below. */
+export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
   const shown = inShownUnits(curve);
   const widest = Math.max(0, ...curve.lines.map((l) => textWidth(l.label, 13)));
-  const column = short ? widest + 14 : form === 'wide' ? Math.min(220, widest) + sample + 26 : 12;
   const width = form === 'wide' ? 760 : 360;
   const height = form === 'wide' ? 360 : 270;
   const left = 50;
-  const right = width - column;
+  const right = form === 'wide' ? width - Math.min(220, widest) - sample - 26 : width - 12;
   const top = 28;
   const bottom = height - 46;
   const all = [...shown.lines.flat(), ...shown.marks];
@@ -71,8 +76,9 @@ export function plotLayout(curve: Curve, form: 'wide' | 'narrow', short = false)
     xTicks: x.ticks,
     yTicks: y.ticks,
     lines: shown.lines.map((points, i) => ({
+      points: points.map((p) => ({ x: x.scale(p.x), y: y.scale(p.y) })),
       path: points.map((p, k) => `${k === 0 ? 'M' : 'L'}${place(p)}`).join(''),
-      label: { text: ends[i]?.text ?? '', x: right + (short ? 6 : sample + 18), y: spread[i] ?? 0 },
+      label: { text: ends[i]?.text ?? '', x: right + sample + 18, y: spread[i] ?? 0 },
     })),
     marks: letteredMarks(shown.marks.map((m) => ({ x: x.scale(m.x), y: y.scale(m.y) }))),
   };

@@ -28,6 +28,7 @@ export function sharesIn(figures: readonly Figure[]): readonly Share[] {
 export function ShareBars({ caption, shares, names, hrefOf }: ShareBarsProps) {
   const greatest = Math.max(0, ...shares.flatMap((s) => [size(s.before), size(s.after)]));
   if (greatest === 0) return null;
+  const beginning = sharedBeginning(shares.flatMap(({ before, after }) => (after ?? before)?.label ?? []));
   return (
     <RuledTable
       caption={caption}
@@ -49,7 +50,7 @@ export function ShareBars({ caption, shares, names, hrefOf }: ShareBarsProps) {
             tone: (after?.value ?? null) === null ? ('unknown' as const) : ('plain' as const),
             cells: [
               <a key="name" href={hrefOf(figure)} data-follow={`figure-${figure.key}`}>
-                {figure.label}
+                {ownWords(figure.label, beginning)}
               </a>,
               <Bar
                 key="bar"
@@ -70,7 +71,7 @@ export function ShareBars({ caption, shares, names, hrefOf }: ShareBarsProps) {
 
 /** Both as parts of the greatest. */
 function Bar({ before, after }: { readonly before: number | null; readonly after: number }) {
-  const width = (part: number) => Math.max(0.5, 100 * part);
+  const width = (part: number) => 100 * part;
   return (
     <svg
       className="share-bar"
@@ -89,6 +90,22 @@ function Bar({ before, after }: { readonly before: number | null; readonly after
       )}
     </svg>
   );
+}
+
+/** The words with which all labels begin: the caption says them. */
+function sharedBeginning(labels: readonly string[]): string {
+  const [first = '', ...others] = labels;
+  const words = first.split(' ');
+  for (let count = words.length - 1; count > 0 && others.length > 0; count--) {
+    const beginning = `${words.slice(0, count).join(' ')} `;
+    if (others.every((label) => label.startsWith(beginning))) return beginning;
+  }
+  return '';
+}
+
+function ownWords(label: string, beginning: string): string {
+  const own = label.slice(beginning.length);
+  return own.charAt(0).toUpperCase() + own.slice(1);
 }
 
 function size(figure: Figure | null | undefined): number {
