@@ -30,7 +30,10 @@ export default defineConfig({
         test: {
           name: 'integration',
           include: ['tests/integration/**/*.test.ts'],
-          globalSetup: [path.join(root, 'tests/setup/database-server.ts')],
+          globalSetup: [
+            path.join(root, 'tests/setup/database-server.ts'),
+            path.join(root, 'tests/setup/threads.ts'),
+          ],
           setupFiles: [
             path.join(root, 'tests/setup/console.ts'),
             path.join(root, 'tests/setup/database-of-file.ts'),

@@ -12,7 +12,7 @@ const root = path.dirname(import.meta.dirname);
 const { values: options } = parseArgs({
   options: { json: { type: 'boolean', default: false }, strict: { type: 'boolean', default: false } },
 });
-const { benchCalculation, benchService, subjectOf } = await import('./bench/benches.mjs');
+const { benchCalculation, benchGainMap, benchService, subjectOf } = await import('./bench/benches.mjs');
 const { withService } = await import('./bench/place.mjs');
 const { missed, table } = await import('./bench/report.mjs');
 
@@ -20,6 +20,7 @@ const port = Number(process.env.PORT || 3499);
 const subject = await subjectOf(root);
 const figures = [
   ...(await benchCalculation(root, subject)),
+  ...(await benchGainMap(root)),
   ...(await withService(root, port, (service) => benchService(root, subject, service))),
 ];
 if (options.json) console.log(JSON.stringify({ design: subject.title, figures }, null, 2));

@@ -3,6 +3,7 @@
 import http from 'node:http';
 import { pathToFileURL } from 'node:url';
 import { freshBundle } from '../cli/bundle.mjs';
+import { bundleThreads } from '../start/threads.mjs';
 import { fetchPage, requestsPerSecond } from './load.mjs';
 import { medianTime } from './measure.mjs';
 
@@ -61,6 +62,19 @@ export async function benchCalculation(root, { document }) {
       limit: 16,
     },
   ];
+}
+
+/** @param {string} root @returns {Promise<Figure[]>} */
+export async function benchGainMap(root) {
+  await bundleThreads(root);
+  const { gainMapOf } = await load(root, 'gain-map');
+  const { what, simulated, close } = gainMapOf();
+  try {
+    const value = (await medianTime(simulated, { warm: 1, runs: 5 })) / 1000;
+    return [{ what, value, unit: 's', bound: 'at most', limit: 4 }];
+  } finally {
+    await close();
+  }
 }
 
 /**
