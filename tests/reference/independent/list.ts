@@ -1,10 +1,19 @@
 /** The independent methods, and their rows. */
 import type { Row } from '../rows';
 import { shaftBeams } from './beams';
+import { loopSteps } from './loop/steps';
 import type { Independent } from './method';
+import { leastMoves } from './motion/motion';
+import { outputExactness } from './sensor/sensor';
 import { toothForms } from './tooth-form';
 
-export const independents: readonly Independent[] = [...toothForms, ...shaftBeams];
+export const independents: readonly Independent[] = [
+  ...toothForms,
+  ...shaftBeams,
+  ...loopSteps,
+  ...leastMoves,
+  ...outputExactness,
+];
 
 export function rowsOfMethod({ id, topic, title, method, work }: Independent): readonly Row[] {
   return Object.entries(work()).map(([figure, { own, other, tolerance }]) => {
