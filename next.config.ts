@@ -18,6 +18,8 @@ const config: NextConfig = {
   poweredByHeader: false,
   reactStrictMode: true,
   serverExternalPackages: ['@node-rs/argon2', 'pg'],
+  // The program of the threads is started from its file: a copy of the service without its sources must hold it too.
+  outputFileTracingIncludes: { '/designs/**': ['.build/cli/thread.mjs'] },
   // Narrower than the editor's: a mistake in a test must not keep the service from starting.
   typescript: { tsconfigPath: 'tsconfig.build.json' },
   headers: async () => [
