@@ -62,4 +62,18 @@ export const hazard: Works = {
     });
     return { E, w: energy.speedOfEnergy.of({ E, J: i.of('J') }) };
   },
+  'HAZ-11': () => {
+    const { back: _, ...named } = bodyRegions;
+    const all = Object.values(named);
+    const { neck, chest, abdomen, pelvis, upperArm, lowerArm, hand } = bodyRegions;
+    return {
+      F: all.map((region) => region.force),
+      k: all.map((region) => region.stiffness),
+      m_H: [neck, chest, abdomen, pelvis, upperArm, lowerArm, hand].map((region) => region.mass),
+    };
+  },
+  'HAZ-12': () => {
+    const { skull, face, neck, back, chest, abdomen } = bodyRegions;
+    return { k: [skull, face, neck, back, chest, abdomen].map((region) => region.stiffness) };
+  },
 };

@@ -1,12 +1,17 @@
 /** The cases of wire, fuses and packs, worked with the library. */
 import { kineticEnergy } from '@/lib/calc/hazard/energy';
+import * as fuse from '@/lib/calc/supply/fuse';
+import * as inrush from '@/lib/calc/supply/inrush';
+import * as leads from '@/lib/calc/supply/lead-heat';
 import * as pack from '@/lib/calc/supply/pack';
+import { resistorPower } from '@/lib/calc/supply/regeneration';
 import * as sag from '@/lib/calc/supply/sag';
 import * as wire from '@/lib/calc/supply/wire';
 import { cellChemistry } from '@/lib/catalog/cells';
 import { fuseFor } from '@/lib/catalog/connectors';
 import { copper } from '@/lib/catalog/copper';
-import { ampacities, class5Resistance, gaugeArea } from '@/lib/catalog/wire';
+import { fuseBands, fuseEdge } from '@/lib/catalog/fuses';
+import { ampacities, class5Resistance, freeAir, freeAirCurrent, gaugeArea } from '@/lib/catalog/wire';
 import type { Works } from '../case';
 
 const d_36 = 0.127e-3;
@@ -105,6 +110,123 @@ export const supply: Works = {
       P: sag.resistiveLoss.of({ I_bat: i.of('I'), R_s }),
     };
   },
+  'WIR-13': (i) => {
+    const A = i.list('AWG').map(area);
+    return { d: i.list('AWG').map((n_g) => wire.gaugeDiameter.of({ n_g, d_36 })), A_cmil: A, A_in2: A };
+  },
+  'WIR-14': (i) => ({ R: i.list('AWG').map((n) => perMetre(area(n))) }),
+  'WIR-15': (i) => ({
+    kt: i
+      .list('T')
+      .map(
+        (theta) => rho_20 / wire.copperResistivity.of({ rho_20, alpha_20: 1 / 250, theta, theta_20: 293.15 }),
+      ),
+  }),
+  'WIR-16': (i) => {
+    const to = (theta_lim: number) =>
+      i.list('AWG').map((n) => bears(freeAirCurrent(area(n)), i.of('Ta'), theta_lim));
+    return { I_60: to(333.15), I_75: to(348.15), I_90: to(363.15) };
+  },
+  'WIR-17': (i) => {
+    const factors = (limit: number) =>
+      i
+        .list(`Ta_${limit}`)
+        .map((ambient) => bears(1, ambient, limit + 273.15) / bears(1, 313.15, limit + 273.15));
+    return {
+      f_60: factors(60),
+      f_75: factors(75),
+      f_90: factors(90),
+      f_150: factors(150),
+      f_200: factors(200),
+    };
+  },
+  'WIR-18': (i) => ({ I: i.list('d').map((d_w) => wire.longMeltingCurrent.of({ d_w })) }),
+  'WIR-19': (i) => ({ I: wire.longMeltingCurrent.of({ d_w: i.of('d') }) }),
+  'WIR-20': (i) => {
+    const U = i.of('U');
+    const I_in = inrush.inrushCurrent.of({ U, R_i: i.of('R') });
+    const tau_in = inrush.inrushTimeConstant.of({ R_i: i.of('R'), C: i.of('C') });
+    return {
+      I_0: I_in,
+      U_C: i.list('t').map((t) => inrush.chargedTo.of({ U, t, tau_in })),
+      I_t: i.list('t').map((t) => inrush.inrushAt.of({ I_in, t, tau_in })),
+    };
+  },
+  'WIR-21': (i) => {
+    const [U, R, C] = [i.of('U'), i.of('R'), i.of('C')];
+    return {
+      tau: inrush.inrushTimeConstant.of({ R_i: R, C }),
+      I_0: inrush.inrushCurrent.of({ U, R_i: R }),
+      P: resistorPower.of({ U, R_brk: R }),
+      E: inrush.capacitorEnergy.of({ C, U }),
+    };
+  },
+  'WIR-22': (i) => ({ E: inrush.capacitorEnergy.of({ C: i.of('C'), U: i.of('U') }) }),
+  'WIR-23': (i) => ({
+    U: sag.busVoltageAfterBraking.of({ U_0: 0, eta: 1, E_k: i.of('E'), C: i.of('C') }),
+  }),
+  'WIR-24': (i) => {
+    const R_s = pack.packResistance.of({ n_cell: i.of('cells'), R_cell: i.of('R_group') });
+    const I_bat = i.of('I');
+    return {
+      R: R_s,
+      sag: sag.sag.of({ I_bat, R_s }),
+      U_load: sag.loadedVoltage.of({ U_oc: i.of('U'), I_bat, R_s }),
+      P: sag.resistiveLoss.of({ I_bat, R_s }),
+    };
+  },
+  'WIR-25': (i) => ({
+    U_load: i.list('c').map((c_rate) =>
+      sag.loadedVoltage.of({
+        U_oc: i.of('U'),
+        I_bat: pack.packCurrent.of({ c_rate, Q: i.of('Q'), t_h: 3600 }),
+        R_s: i.of('R'),
+      }),
+    ),
+  }),
+  'WIR-26': (i) => {
+    const cell = cellChemistry('liion');
+    return {
+      I: i.list('c').map((c_rate) => pack.packCurrent.of({ c_rate, Q: i.of('Q'), t_h: 3600 })),
+      U_full: cell.full.value,
+      U_nom: cell.nominal.value,
+      U_empty: cell.empty.value,
+    };
+  },
+  'WIR-27': (i) => {
+    const [least, most] = [fuseEdge('blade', 'least'), fuseEdge('blade', 'most')];
+    const value = (point: { times: number; time: number } | undefined) =>
+      fuse.fuseCurrent.of({ x_f: point?.times ?? Number.NaN, I_f: i.of('I_f') }) ** 2 *
+      (point?.time ?? Number.NaN);
+    const [low, high] = [value(least.at(-1)), value(most.at(-1))];
+    return {
+      least_small: least.map((point) => point.time),
+      most_large: most.map((point) => point.time),
+      melting_between: low < 3300 && 8500 < high,
+    };
+  },
+  'WIR-28': () => {
+    const of = (edge: 'least' | 'most') =>
+      fuseBands.fast.gates.flatMap((gate) => (gate[edge] === null ? [] : [gate[edge]]));
+    return { least: of('least'), most: of('most') };
+  },
+  'WIR-29': (i) => ({
+    k: i.list('from').map((theta_i, n) =>
+      Math.sqrt(
+        leads.leadWithstand.of({
+          A_w: 1,
+          I_sc: 1,
+          c: copper.specificHeat.value,
+          gamma: copper.density.value,
+          rho_20,
+          alpha_20: copper.alpha20.value,
+          theta_i,
+          theta_f: i.list('to')[n] ?? Number.NaN,
+          theta_20: copper.reference.value,
+        }),
+      ),
+    ),
+  }),
 };
 
 /** Current that brings copper from 25 °C to its melting point in t s without heat flow: ∫ c γ / ρ(θ) dθ = (I/A)² t, by the midpoint rule. */
@@ -117,4 +239,17 @@ function adiabaticCurrent(A_w: number, t: number): number {
     sum += ((385 * 8960) / rho) * step;
   }
   return A_w * Math.sqrt(sum / t);
+}
+
+/** Current with which a lead whose table names I_z reaches a temperature. */
+function bears(I_z: number | undefined, theta_amb: number, theta_lim: number): number {
+  return leads.leadCurrent.of({
+    I_z: I_z ?? Number.NaN,
+    theta_lim,
+    theta_amb,
+    dtheta_z: freeAir.rise.value,
+    alpha_20: copper.alpha20.value,
+    theta_z: freeAir.conductor.value,
+    theta_20: copper.reference.value,
+  });
 }
