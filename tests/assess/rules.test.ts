@@ -7,6 +7,7 @@ import { described } from './fixtures/described';
 import { loaded } from './fixtures/loaded';
 import { mixedTrain } from './fixtures/mixed-train';
 import { twoStage } from './fixtures/two-stage';
+import { motorCases } from './power/motor-cases';
 import { outputToRigCases } from './power/output-to-rig-cases';
 import { protectionCases } from './power/protection-cases';
 import { sound } from './power/sound';
@@ -20,7 +21,7 @@ import { shaftCases } from './rules/shaft-cases';
 import { teethCases } from './rules/teeth-cases';
 import { shafted } from './shafts/shafted';
 
-const ruleCases = [...supplyAndDriveCases, ...protectionCases, ...outputToRigCases];
+const ruleCases = [...supplyAndDriveCases, ...motorCases, ...protectionCases, ...outputToRigCases];
 const bases = [
   { base: sound, cases: ruleCases },
   { base: twoStage, cases: gearCases },

@@ -49,13 +49,13 @@ describe('a disconnect', () => {
 });
 
 describe('a drive that drops out', () => {
-  // By hand: 7 cells cut off at 3 V rest at 21 V. The peak draws 3.1 A (as the sheet says) through 63 mΩ of cells, 7 mΩ of leads at 0.8 m of
+  // By hand: 7 cells cut off at 3 V rest at 21 V. The peak draws 3.0 A (as the sheet says) through 63 mΩ of cells, 7 mΩ of leads at 0.8 m of
   // 4 mm² twice and warm, 0.5 mΩ of connector: 0.07 Ω, so 0.2 V are lost (independent).
   it('is judged by the voltage under the peak load, not at rest', () => {
     const v = check(lifter, 'drive.minVoltage').capacity ?? Number.NaN;
     expect(v).toBeLessThan(21);
     const drawn = check(lifter, 'supply.connector').demand ?? Number.NaN;
-    expect(drawn).toBeCloseTo(3.1, 1);
+    expect(drawn).toBeCloseTo(3.0, 1);
     expect(v).toBeCloseTo(21 - drawn * (0.063 + (2 * 1.7241e-8 * 1.1572 * 0.8) / 4e-6 + 0.0005), 3);
     expect(check(changed(lifter, { 'drive.minVoltage': 20.9 }), 'drive.minVoltage').status).toBe('below');
   });
@@ -97,8 +97,10 @@ describe('friction that the catalogue does not know', () => {
   });
 
   it('warms the winding in the moves of the duty as well as in the hold', () => {
-    const left = (a: typeof known) => 105 - (a.checks.find((c) => c.key === 'motor.winding')?.capacity ?? 0);
-    expect(left(unknown) / left(known)).toBeCloseTo((stage4 / 0.7) ** 2, 6);
+    // Without the weakening of its magnets, which asks for more current still where it is warmer.
+    const left = (changes: Changes) =>
+      105 - (check(changed(lifter, { ...changes, 'motor.magnets': null }), 'motor.winding').capacity ?? 0);
+    expect(left(dry) / left({})).toBeCloseTo((stage4 / 0.7) ** 2, 6);
   });
 });
 

@@ -3,6 +3,7 @@
 import { batteryLimitIdle } from './drive/battery-limit-idle';
 import { brakeResistorTooSmall } from './drive/brake-resistor-too-small';
 import { commandTimeout } from './drive/command-timeout';
+import { controllerTooSmall } from './drive/controller-too-small';
 import { currentConvention } from './drive/current-convention';
 import { currentLimitTooLow } from './drive/current-limit-too-low';
 import { driveOverVoltage } from './drive/drive-over-voltage';
@@ -17,8 +18,26 @@ import { settingsNotReadBack } from './drive/settings-not-read-back';
 import { speedOutOfReach } from './drive/speed-out-of-reach';
 import { stallBurnsWinding } from './drive/stall-burns-winding';
 import { voltageTrips } from './drive/voltage-trips';
+import { commandSaturates } from './loop/command-saturates';
 import { deadBandNarrow } from './loop/dead-band-narrow';
+import { doesNotArrive } from './loop/does-not-arrive';
+import { framesSlowerThanLoop } from './loop/frames-slower-than-loop';
+import { fullCommandUnknown } from './loop/full-command-unknown';
 import { gainNearLimit } from './loop/gain-near-limit';
+import { integralWithoutLimit } from './loop/integral-without-limit';
+import { marginSmall } from './loop/margin-small';
+import { oppositeWaysRule } from './loop/opposite-ways';
+import { overshoots } from './loop/overshoots';
+import { rampInLoop } from './loop/ramp-in-loop';
+import { swingsOn } from './loop/swings-on';
+import { torqueUndamped } from './loop/torque-undamped';
+import { tunedWithoutLoad } from './loop/tuned-without-load';
+import { motorTooFast } from './motor/motor-too-fast';
+import { mountNotTold } from './motor/mount-not-told';
+import { mountSoftens } from './motor/mount-softens';
+import { noLoadPointsDisagree } from './motor/no-load-points-disagree';
+import { torqueConstantDisagrees } from './motor/torque-constant-disagrees';
+import { windingCycle } from './motor/winding-cycle';
 import { windingTooHot } from './motor/winding-too-hot';
 import { holdBelowGravity } from './output/hold-below-gravity';
 import { moveAboveSpeed } from './output/move-above-speed';
@@ -76,7 +95,14 @@ export const powerRules: readonly Rule[] = [
   disconnectRating,
   disconnectVoltage,
   inrushWithoutPrecharge,
+  torqueConstantDisagrees,
+  noLoadPointsDisagree,
   windingTooHot,
+  windingCycle,
+  mountSoftens,
+  mountNotTold,
+  motorTooFast,
+  controllerTooSmall,
   noMotorCurrentLimit,
   currentLimitTooLow,
   limitAboveMotor,
@@ -110,6 +136,18 @@ export const powerRules: readonly Rule[] = [
   commandCoarserThanSensor,
   deadBandNarrow,
   gainNearLimit,
+  oppositeWaysRule,
+  marginSmall,
+  tunedWithoutLoad,
+  swingsOn,
+  overshoots,
+  doesNotArrive,
+  rampInLoop,
+  commandSaturates,
+  integralWithoutLimit,
+  framesSlowerThanLoop,
+  fullCommandUnknown,
+  torqueUndamped,
   heldByNothing,
   heldByHand,
   holdingNotShown,

@@ -29,6 +29,8 @@ describe('the nominal point of a 40 mm brushless motor', () => {
     'motor.resistance': 436,
     'motor.noLoadCurrent': 0.443,
     'motor.noLoadVoltage': 24,
+    'motor.secondNoLoadCurrent': null,
+    'motor.magnets': null,
     'motor.windingLimit': 60,
     'duty.peakTorque': 0.12,
     'duty.outputSpeed': 9160 * rpm,
@@ -55,7 +57,13 @@ describe('the nominal point of a 40 mm brushless motor', () => {
 describe('the winding in a hold', () => {
   // With a long rest the moves leave it cold, so that the hold alone warms it.
   const holding = (changes: Changes) =>
-    changed(swingArm, { 'duty.restTime': 86400, 'motor.resistance': 900, ...changes });
+    changed(swingArm, {
+      'duty.restTime': 86400,
+      'motor.resistance': 900,
+      'motor.magnets': null,
+      'motor.caseToMount': null,
+      ...changes,
+    });
 
   it('reaches its limit exactly at the torque that the check names', () => {
     const first = worked(holding({ 'duty.holdTime': 60 }));
@@ -65,6 +73,15 @@ describe('the winding in a hold', () => {
     );
     expect(again.check('motor.winding').factor).toBeCloseTo(1, 2);
     expect(again.figure('motor.windingTemperature').value).toBeCloseTo(120 + 273.15, 0);
+  });
+
+  it('reaches it nearly there with magnets that weaken as the hold warms them: a fiftieth below', () => {
+    const warm = { 'duty.holdTime': 60, 'motor.magnets': 'ferrite' };
+    const torque = worked(holding(warm)).check('motor.winding').holdsTo ?? Number.NaN;
+    const more = { ...warm, 'duty.holdTorque': torque, 'duty.peakTorque': 4000 };
+    const factor = worked(holding(more)).check('motor.winding').factor ?? Number.NaN;
+    expect(factor).toBeLessThan(1);
+    expect(factor).toBeGreaterThan(0.9);
   });
 
   it('is bounded by two coupled warm lumps: not below them, and above by less than twice', () => {
@@ -93,6 +110,7 @@ describe('the winding in a hold', () => {
     expect(guessed.caveat).toMatch(/factor of 2/);
     expect((guessed.holdsFrom ?? 0) * Math.SQRT2).toBeCloseTo(guessed.holdsTo ?? 0, 9);
     expect(worked(swingArm).check('motor.winding').caveat).toBeNull();
+    expect(worked(holding({})).check('motor.winding').caveat).toMatch(/magnets is not entered/);
   });
 
   it('gets no warmer by a shorter hold', () => {

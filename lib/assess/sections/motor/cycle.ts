@@ -39,10 +39,10 @@ export interface Cycle {
   readonly periodic: LumpRises | null;
   /** Greatest rise of the worst phase over the cycle, K; with copper at the winding's limit where nothing settles. */
   readonly peak: number;
-  /** The longest hold, a second where there is none, from the periodic state; from cold where that does not exist. */
+  /** The longest hold from the periodic state, from cold where that does not exist; no further than soon after the limit. */
   readonly hold: readonly (LumpRises & { readonly time: number })[];
-  /** Rises at its end. */
-  readonly end: LumpRises;
+  /** Rises at its end; null where the winding has run away beyond all numbers by then. */
+  readonly end: LumpRises | null;
   /** Everything that it is worked from. */
   readonly inputs: readonly StepInput[];
   /**
@@ -88,12 +88,16 @@ export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]
     ironLoss: 0,
     caseLoss: 0,
   });
-  const hold = sampled(nodes, { load: atRest(copper), time: duty.holdTime.value || 1 }, from);
+  const held = atRest(copper);
+  const end = applied(courseOf(nodes, held, duty.holdTime.value), from);
+  // Beyond the limit the winding is lost: the curve ends soon after it.
+  const reached = timeToRises(halvedCourses(nodes, held, day), limit, day, from);
+  const drawn = Math.min(duty.holdTime.value || 1, reached === null ? day : Math.max(1.5 * reached, 1));
   return {
     periodic,
     peak: greatest(nodes, judged, periodic ?? periodicOf(nodes, judged) ?? coldLumps),
-    hold,
-    end: duty.holdTime.value === 0 ? from : (hold.at(-1) ?? from),
+    hold: sampled(nodes, { load: held, time: drawn }, from),
+    end: Number.isFinite(end.worst + end.others + end.case) ? end : null,
     inputs: inputsOf(work, motor, stretches),
     timesToLimit: (P) => {
       const halved = halvedCourses(nodes, atRest(P), day);

@@ -22,7 +22,7 @@ export function speeds(work: Work, train: TrainWork, motor: MotorWork, source: S
             I_0: practice(0, 'drag left out: an upper bound'),
             R,
           },
-          'omega_free',
+          'omega_over',
           'Uncoupled, at full supply and full duty, with warm magnets.',
         );
   const check = (key: string, label: string, demandLabel: string, demand: Traced | null, missing: string) =>

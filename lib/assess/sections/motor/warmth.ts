@@ -132,7 +132,14 @@ function mountCheck(work: Work, motor: MotorWork, cycle: Cycle, caveat: string |
   if (material.kind === 'metal') return;
   const soft = material.property('HDT_0p45') ?? material.property('Tg');
   const share = motor.thermal.mountShare;
-  const rise = cycle.periodic === null ? cycle.peak : cycle.end.case * (share?.value ?? 1);
+  const settled = cycle.periodic === null ? null : cycle.end;
+  const { windingLimit } = work.design.motor;
+  const { ambient } = work.design.duty;
+  // Where nothing settles the motor is as warm as its limit lets it be, and more.
+  const rise =
+    settled === null
+      ? Math.max(cycle.peak, windingLimit.value - ambient.value)
+      : settled.case * (share?.value ?? 1);
   addCheck(work, {
     key: 'motor.mount',
     section: 'motor',
@@ -149,7 +156,7 @@ function mountCheck(work: Work, motor: MotorWork, cycle: Cycle, caveat: string |
             'motor',
             'motor',
             riseTo,
-            { theta_lim: { value: soft.si, from: soft.from }, theta_amb: work.design.duty.ambient },
+            { theta_lim: { value: soft.si, from: soft.from }, theta_amb: ambient },
             'dtheta_to.mount',
           ),
     required: motor.thermal.guessed ? 2.4 : 1.2,
@@ -157,13 +164,13 @@ function mountCheck(work: Work, motor: MotorWork, cycle: Cycle, caveat: string |
       ? 'Common practice, no source: a fifth of the rise kept in hand, twice over, for thermal data guessed from the mass'
       : 'Common practice, no source: a fifth of the rise kept in hand',
     missing: lacking(material, 'HDT_0p45'),
-    caveat: mountCaveat(cycle, share, caveat),
+    caveat: mountCaveat(settled !== null, share, caveat),
   });
 }
 
-function mountCaveat(cycle: Cycle, share: Traced | null, caveat: string | null): string | null {
+function mountCaveat(settled: boolean, share: Traced | null, caveat: string | null): string | null {
   const words = [
-    ...(cycle.periodic === null ? [`${runsAway} The rise of the winding is shown.`] : []),
+    ...(settled ? [] : [`${runsAway} The rise of the winding is shown.`]),
     ...(share === null
       ? [
           'The way of the heat through the mount is not entered: the mount is taken to be as warm as the case.',
