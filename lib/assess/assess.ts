@@ -10,6 +10,7 @@ import type { Judged } from './rules/rule';
 import { bearingsSection } from './sections/bearings/bearings';
 import { caseSection } from './sections/case/case';
 import { dutySection } from './sections/duty';
+import { faultsSection } from './sections/faults/faults';
 import { hubsSection } from './sections/hubs/hubs';
 import { loopSection } from './sections/loop/loop';
 import { powerSections } from './sections/power';
@@ -44,7 +45,9 @@ export function assess(
   caseSection(work, train, reactions);
   // The strike is judged against all that stands before it.
   strikeSection(work, train, drive, stiffness);
-  loopSection(work, train, drive, stiffness, options.simulate ?? true);
+  const simulate = options.simulate ?? true;
+  const loop = loopSection(work, train, drive, stiffness, simulate);
+  faultsSection(work, loop, simulate);
   const weakest = weakestOf(work.checks);
   const judged: Judged = {
     document,

@@ -17,6 +17,7 @@ export const sectionLabels = {
   strike: 'Strike',
   sensor: 'Sensor',
   loop: 'Loop',
+  faults: 'Faults',
   rig: 'Rig',
 } as const;
 export type SectionKey = keyof typeof sectionLabels;

@@ -2,6 +2,7 @@
 import type { AnyFormula } from '../formula';
 import { backlashGain, backlashPhase, deadBandGain, relayDeadBandGain, relayGain } from './describing';
 import { driveFormulas } from './drive';
+import { faultFormulas } from './faults';
 import { outputSpeed, samplePeriod } from './period';
 import { gainRoom, plantGain } from './plant';
 import {
@@ -41,6 +42,7 @@ import {
 } from './tuning';
 
 export const loopFormulas: readonly AnyFormula[] = [
+  ...faultFormulas,
   backlashGain,
   backlashPhase,
   relayGain,

@@ -35,8 +35,6 @@ export function lackingOf(work: Work, { source }: PowerWork, { known }: Stiffnes
     return 'Not simulated: nothing is known of the train’s stiffness; describe its teeth and shafts.';
   const commanded = commandedOf(work);
   if (typeof commanded === 'string') return commanded;
-  if (oppositeWays(work))
-    return 'Not simulated: motor and sensor count opposite ways, so the loop would run away to a stop at the first command.';
   return {
     rotorInertia: motor.rotorInertia,
     stiffness: known,
@@ -48,6 +46,10 @@ export function lackingOf(work: Work, { source }: PowerWork, { known }: Stiffnes
     ...commanded,
   };
 }
+
+/** Said where the loop as it is wired pushes away from where it should go. */
+export const runsAway =
+  'Not simulated: motor and sensor count opposite ways, so the loop would run away to a stop at the first command.';
 
 /** Whether the loop as it is wired pushes away from where it should go. */
 export function oppositeWays({ document: { drive, sensor } }: Pick<Work, 'document'>): boolean {
