@@ -141,6 +141,18 @@ export const simulatedStep = formula({
   of: (g) => Math.min(g.phi_move, g.phi_out / 10),
 });
 
+/** Time (s) in which the simulated ramp runs up to its speed: that of the usual move, at most t_most. */
+export const runUpTime = formula({
+  key: 'loop.runUpTime',
+  symbol: 't_up',
+  name: 'Time to run up',
+  unit: 's',
+  given: { omega_out: 'rad/s', alpha: 'rad/s^2', t_most: 's' },
+  text: 'min(omega_out / alpha, t_most)',
+  source: 'Definition',
+  of: (g) => Math.min(g.omega_out / g.alpha, g.t_most),
+});
+
 /** Share of full command that a speed takes; above 1 it is out of reach. */
 export const commandForSpeed = formula({
   key: 'loop.commandForSpeed',
@@ -177,6 +189,7 @@ export const driveFormulas = [
   loadBesideWeight,
   delayBesideHold,
   simulatedStep,
+  runUpTime,
   commandForSpeed,
   inertiaRatio,
 ] as const;

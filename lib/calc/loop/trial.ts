@@ -3,6 +3,7 @@ import { type LinearLoop, resonances } from './linear';
 import { type Metrics, metricsOf } from './simulation/metrics';
 import { simulate } from './simulation/simulate';
 import type { Controller, Plant, Result } from './simulation/types';
+import { swingThatGoesOn } from './swing';
 
 /** How finely and how long to simulate. */
 export interface Pace {
@@ -23,11 +24,14 @@ export interface StepTrial {
 const seed = 1;
 const points = 601;
 
-/** Steps fine enough for the faster swing of the two masses, within what is quick; long enough for a dozen swings of the loop. */
+/**
+ * Steps fine enough for the faster swing of the two masses, within what is quick (the simulation is stable at any); long
+ * enough for some seven swings of the loop, up to 4 s.
+ */
 export function paceOf(linear: LinearLoop, crossover: number | undefined): Pace {
   const fastest = resonances(linear)[0] ?? 0;
   return {
-    innerStep: Math.min(5e-4, Math.max(2e-4, 0.25 / fastest)),
+    innerStep: Math.min(5e-4, Math.max(2.5e-4, 0.15 / fastest)),
     duration: Math.min(4, Math.max(1, 45 / (crossover ?? 10))),
   };
 }
@@ -45,49 +49,64 @@ export function stepTrial(plant: Plant, controller: Controller, way: number, pac
   // What the loop does not see, or lets be, is no fault of its gains.
   const band = Math.max(0.02 * way, controller.deadBand + quantum + 2 * noise);
   const metrics = metricsOf(result, { at: 0, from: 0, to: way, band });
-  const seen = Math.max(quantum, 2 * noise, 0.01 * way);
-  const swings = metrics.swingFrequency !== null && metrics.swing > seen;
-  return {
-    result,
-    metrics,
-    cycle: swings ? metrics.swing : 0,
-    frequency: swings ? metrics.swingFrequency : null,
-  };
+  return { result, metrics, ...swingThatGoesOn(result, Math.max(quantum, 2 * noise, 0.01 * way)) };
 }
 
 export interface RampTrial {
   readonly result: Result;
-  /** By how much the output is behind when the ramp ends, rad. */
+  /** By how much the output is behind at the end of the steady part, rad. */
   readonly behind: number;
   /** By how much it runs past the end, rad. */
   readonly past: number;
 }
 
-/** A ramp at `speed` (rad/s) for `time` (s), then rest. */
-export function rampTrial(
-  plant: Plant,
-  controller: Controller,
-  speed: number,
-  time: number,
-  pace: Pace,
-): RampTrial {
-  const end = speed * time;
+/** A move that runs up in `runUp` (s), goes on at a steady `speed` (rad/s) for as long, and runs down again. */
+export interface Ramp {
+  readonly speed: number;
+  readonly runUp: number;
+  readonly steady: number;
+}
+
+const bends = 8;
+
+/** A ramp from the middle of the travel, with rest after it. */
+export function rampTrial(plant: Plant, controller: Controller, ramp: Ramp, pace: Pace): RampTrial {
+  const { times, angles } = profileOf(ramp);
+  const over = times.at(-1) ?? 0;
+  const end = angles.at(-1) ?? 0;
   const result = simulate(plant, untripped(controller), {
     innerStep: pace.innerStep,
-    duration: time + Math.min(1, pace.duration / 2),
-    target: { kind: 'points', times: [0, time], angles: [0, end] },
+    duration: over + Math.min(1, pace.duration / 2),
+    target: { kind: 'points', times, angles },
     start: { angle: 0 },
     seed,
     samples: points,
   });
+  const steadyUntil = ramp.runUp + ramp.steady;
   let behind = 0;
   let past = 0;
   for (let i = 0; i < result.time.length; i += 1) {
     const output = result.output[i] ?? 0;
-    if ((result.time[i] ?? 0) <= time) behind = (result.target[i] ?? 0) - output;
+    if ((result.time[i] ?? 0) <= steadyUntil) behind = (result.target[i] ?? 0) - output;
     past = Math.max(past, output - end);
   }
   return { result, behind, past };
+}
+
+/** The wanted angle: parabolas by straight pieces at both ends, a line between. */
+function profileOf({ speed, runUp, steady }: Ramp): { times: number[]; angles: number[] } {
+  const times: number[] = [];
+  const angles: number[] = [];
+  const way = speed * runUp;
+  for (let n = 0; n <= bends; n += 1) {
+    times.push((runUp * n) / bends);
+    angles.push((way / 2) * (n / bends) ** 2);
+  }
+  for (let n = bends; n >= 0; n -= 1) {
+    times.push(runUp + steady + (runUp * (bends - n)) / bends);
+    angles.push(way + speed * steady - (way / 2) * (n / bends) ** 2);
+  }
+  return { times, angles };
 }
 
 function untripped(controller: Controller): Controller {

@@ -267,7 +267,7 @@ export const sluice: Design = {
     latency: 10,
     commandRate: 100,
     outputLimit: 100,
-    rampTime: 0.2,
+    rampTime: 0.05,
     integralLimit: 20,
     derivativeFilter: 0,
     tunedWith: 'thisLoad',

@@ -96,7 +96,7 @@ export const turntable: Design = {
     dutyLimit: null,
     fullSpeed: 300,
     fullCurrent: null,
-    lag: 15,
+    lag: 3,
     motorDirection: 'agrees',
     commandTimeout: 250,
     inputCapacitance: 470,

@@ -278,7 +278,7 @@ export const vane: Design = {
   },
   loop: {
     rate: 100,
-    kp: 8,
+    kp: 3,
     ki: null,
     kd: null,
     deadBand: 0.5,

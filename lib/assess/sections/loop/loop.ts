@@ -1,8 +1,11 @@
 // The position loop: its margins by frequency response, its answer to a step and a ramp by simulation, with and without load.
-import { inertiaRatio } from '@/lib/calc/loop/drive';
+import { commandForSpeed, inertiaRatio } from '@/lib/calc/loop/drive';
+import { outputSpeed } from '@/lib/calc/loop/period';
+import { practice } from '../../sheet';
 import { addFigure, type TrainWork, type Work } from '../../work';
 import type { PowerWork } from '../power';
 import type { StiffnessWork } from '../stiffness/stiffness';
+import { oppositeWays, runsAway } from './lacking';
 import { type Both, type Margined, marginsOfBoth } from './margins';
 import { type LoopPlant, plantOf } from './plant';
 import { runFigures } from './run-figures';
@@ -40,8 +43,10 @@ export function loopSection(
     better: 'less',
     missing: lacking ? plant : null,
   });
-  const margins = marginsOfBoth(work, plant);
-  const runs = !simulate && !lacking ? skipped : simulated(work, plant, margins);
+  commandForOwnSpeed(work, train);
+  const wired = !lacking && oppositeWays(work) ? runsAway : plant;
+  const margins = marginsOfBoth(work, wired);
+  const runs = !simulate && typeof wired !== 'string' ? skipped : simulated(work, wired, margins);
   runFigures(work, runs);
   toothCheck(work, runs);
   return plant;
@@ -50,4 +55,36 @@ export function loopSection(
 function simulated(work: Work, plant: LoopPlant | string, margins: Both<Margined> | string): Runs | string {
   if (typeof plant === 'string') return plant;
   return typeof margins === 'string' ? margins : runsOf(work, plant, margins);
+}
+
+/** Of a drive that is commanded a speed. */
+function commandForOwnSpeed(work: Work, train: TrainWork): void {
+  const { drive, duty, loop } = work.design;
+  const { fullSpeed } = drive;
+  const commanded = drive.mode === 'speed' && fullSpeed !== null;
+  addFigure(work, {
+    key: 'loop.commandForSpeed',
+    section: 'loop',
+    label: 'Share of the greatest command that the output speed takes',
+    symbol: 'u_v',
+    unit: '%',
+    value: commanded
+      ? work.sheet.work('loop', 'loop', commandForSpeed, {
+          omega_out: duty.outputSpeed,
+          omega_full: work.sheet.work(
+            'loop',
+            'loop',
+            outputSpeed,
+            { omega_m: fullSpeed, N: train.ratio },
+            'omega_full.command',
+          ),
+          u_max: loop.outputLimit ?? practice(1, 'no limit of the command is entered'),
+        })
+      : null,
+    better: 'less',
+    missing:
+      drive.mode === 'speed'
+        ? 'The motor’s speed at full command is not entered.'
+        : 'The command does not set a speed.',
+  });
 }

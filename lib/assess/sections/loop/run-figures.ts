@@ -12,7 +12,8 @@ interface Spec {
   readonly better: Direction;
   readonly value: (run: LoadedRuns, runs: Runs) => number | null;
   readonly none?: (runs: Runs) => string;
-  readonly headline?: true;
+  /** The curve that it is read off; the step's where left out. */
+  readonly from?: 'loop.torque';
 }
 
 const specs: readonly Spec[] = [
@@ -67,7 +68,7 @@ const specs: readonly Spec[] = [
     unit: 'Hz',
     better: 'neither',
     value: ({ step }) => step.frequency,
-    none: () => 'No swing goes on.',
+    none: () => 'No swing goes on, or it is too slow to tell.',
   },
   {
     name: 'predictedCycle',
@@ -89,11 +90,12 @@ const specs: readonly Spec[] = [
   },
   {
     name: 'following',
-    label: 'Ramp at the output speed, distance behind at its end',
+    label: 'Ramp at the output speed, distance behind while steady',
     symbol: 'e_f',
     unit: 'deg',
     better: 'less',
     value: ({ ramp }) => ramp.behind,
+    from: 'loop.torque',
   },
   {
     name: 'rampPast',
@@ -102,13 +104,14 @@ const specs: readonly Spec[] = [
     unit: 'deg',
     better: 'less',
     value: ({ ramp }) => ramp.past,
+    from: 'loop.torque',
   },
 ];
 
 /** Adds a figure of each for loaded and bare; all say why where nothing was simulated. */
 export function runFigures(work: Work, runs: Runs | string): void {
   for (const on of ['loaded', 'bare'] as const)
-    for (const { name, label, symbol, unit, better, value, none } of specs) {
+    for (const { name, label, symbol, unit, better, value, none, from = 'loop.step' } of specs) {
       const read = typeof runs === 'string' ? null : value(runs[on], runs);
       addFigure(work, {
         key: on === 'loaded' ? `loop.${name}` : `loop.bare.${name}`,
@@ -116,7 +119,7 @@ export function runFigures(work: Work, runs: Runs | string): void {
         label: `${label}, ${on === 'loaded' ? 'loaded' : 'without load'}`,
         symbol,
         unit,
-        value: read === null ? null : { value: read, from: 'curve:loop.step' },
+        value: read === null ? null : { value: read, from: `curve:${from}` },
         better,
         missing: typeof runs === 'string' ? runs : (none?.(runs) ?? null),
       });

@@ -1,9 +1,18 @@
 // The simulations of the section: a step and a ramp, loaded and bare, and the gains that a trial finds good.
 import { type Cycle, predictedCycle } from '@/lib/calc/loop/balance';
-import { inertiaOnOutput, simulatedStep } from '@/lib/calc/loop/drive';
+import { inertiaOnOutput, runUpTime, simulatedStep } from '@/lib/calc/loop/drive';
 import type { Gains } from '@/lib/calc/loop/linear';
 import { loweredUntil } from '@/lib/calc/loop/suggest';
-import { paceOf, type RampTrial, rampTrial, type StepTrial, stepTrial } from '@/lib/calc/loop/trial';
+import {
+  paceOf,
+  type Ramp,
+  type RampTrial,
+  rampTrial,
+  type StepTrial,
+  stepTrial,
+} from '@/lib/calc/loop/trial';
+import { moveProfiles } from '@/lib/calc/motion/profiles';
+import type { Traced } from '@/lib/quantity/traced';
 import type { CurvePoint, StepInput } from '../../assessment';
 import { practice } from '../../sheet';
 import type { Work } from '../../work';
@@ -40,13 +49,12 @@ export function runsOf(work: Work, plant: LoopPlant, both: Both<Margined>): Runs
     phi_out: duty.travel,
   });
   const way = step.value;
-  const speed = duty.outputSpeed.value;
   const pace = paceOf(both.loaded.linear, both.loaded.margins.gainCrossover);
-  // Long enough to get going, and well inside the travel.
-  const rampTime = Math.min(1, (4 * way) / speed);
+  const runUp = runUpOf(work);
+  const ramp = rampOf(duty.outputSpeed.value, runUp.value, duty.travel.value);
   const run = (on: Margined): LoadedRuns => ({
     step: stepTrial(on.plant, plant.controller, way, pace),
-    ramp: rampTrial(on.plant, plant.controller, speed, rampTime, pace),
+    ramp: rampTrial(on.plant, plant.controller, ramp, pace),
     predicted: predictedCycle(on.open, {
       halfPlay: on.plant.train.backlash / 2,
       deadBand: plant.controller.deadBand,
@@ -73,11 +81,33 @@ export function runsOf(work: Work, plant: LoopPlant, both: Both<Margined>): Runs
   const inputs = [
     { symbol: 'phi_st', ...step },
     { symbol: 'omega_out', ...duty.outputSpeed },
+    { symbol: 't_up', ...runUp },
     { symbol: 'J_bare', ...bareInertia },
     ...plant.inputs,
   ];
   curves(work, runs, inputs);
   return runs;
+}
+
+const quickest = practice(0.5, 'speed reached within half a second, on the safe side for the train');
+
+function runUpOf(work: Work): Traced {
+  const { duty } = work.design;
+  const alpha = work.sheet.work(
+    'loop',
+    'loop',
+    moveProfiles[duty.profile].acceleration,
+    { phi: duty.moveAngle, t: duty.moveTime },
+    'alpha.loop',
+  );
+  return work.sheet.work('loop', 'loop', runUpTime, { omega_out: duty.outputSpeed, alpha, t_most: quickest });
+}
+
+/** Steady for a third of a second, within two fifths of the travel; slower where not even the run up and down fits in. */
+function rampOf(speed: number, runUp: number, travel: number): Ramp {
+  const room = 0.4 * travel;
+  const reached = Math.min(speed, room / runUp);
+  return { speed: reached, runUp, steady: Math.min(1 / 3, Math.max(0, room / reached - runUp)) };
 }
 
 function curves(work: Work, { loaded, bare }: Runs, inputs: readonly StepInput[]): void {
@@ -95,15 +125,17 @@ function curves(work: Work, { loaded, bare }: Runs, inputs: readonly StepInput[]
       { label: 'Without load', points: pointsOf(bare.step.result.time, bare.step.result.output) },
     ],
   });
+  const ramp = loaded.ramp.result;
+  const bareRamp = bare.ramp.result;
   work.curves.push({
     ...shared,
     key: 'loop.torque',
-    label: 'Torque on the teeth during the step, at the output',
+    label: 'Torque on the train in a ramp at the output speed, at the output',
     yLabel: 'Torque of the train',
     yUnit: 'N m',
     lines: [
-      { label: 'Loaded', points: pointsOf(result.time, result.toothTorque) },
-      { label: 'Without load', points: pointsOf(bare.step.result.time, bare.step.result.toothTorque) },
+      { label: 'Loaded', points: pointsOf(ramp.time, ramp.toothTorque) },
+      { label: 'Without load', points: pointsOf(bareRamp.time, bareRamp.toothTorque) },
     ],
   });
 }

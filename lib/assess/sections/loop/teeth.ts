@@ -1,27 +1,33 @@
 // The greatest torque that the loop itself puts on the train, against what gives way first at one overload.
+import type { Traced } from '@/lib/quantity/traced';
 import { addCheck, addFigure, type Work } from '../../work';
 import { governingOf, holdsOf } from '../strike/strike';
 import type { Runs } from './runs';
 
-/** Adds figure and check of the torque on the teeth in the simulated step and ramp. */
+/** Adds figures of the torque on the train in the simulated step and ramp, and the check of the ramp. */
 export function toothCheck(work: Work, runs: Runs | string): void {
   const lacking = typeof runs === 'string';
-  const torque = lacking
+  const ramp = lacking
     ? null
-    : {
-        value: Math.max(runs.loaded.step.metrics.toothTorque, runs.loaded.ramp.result.peaks.toothTorque),
-        from: 'curve:loop.torque',
-      };
-  addFigure(work, {
-    key: 'loop.toothTorque',
-    section: 'loop',
-    label: 'Greatest torque on the train in step and ramp, loaded, at the output',
-    symbol: 'T_z',
-    unit: 'N m',
-    value: torque,
-    better: 'less',
-    missing: lacking ? runs : null,
-  });
+    : { value: runs.loaded.ramp.result.peaks.toothTorque, from: 'curve:loop.torque' };
+  const figure = (name: string, label: string, symbol: string, value: Traced | null) =>
+    addFigure(work, {
+      key: `loop.${name}`,
+      section: 'loop',
+      label,
+      symbol,
+      unit: 'N m',
+      value,
+      better: 'less',
+      missing: lacking ? runs : null,
+    });
+  figure('rampTorque', 'Greatest torque on the train in the ramp, loaded, at the output', 'T_z', ramp);
+  figure(
+    'toothTorque',
+    'Greatest torque on the train in the step, loaded, at the output',
+    'T_z',
+    lacking ? null : { value: runs.loaded.step.metrics.toothTorque, from: 'curve:loop.step' },
+  );
   const governing = governingOf(work.checks);
   const named = governing?.label ?? null;
   addCheck(work, {
@@ -33,9 +39,9 @@ export function toothCheck(work: Work, runs: Runs | string): void {
         : `Loop, torque on the train, against ${named.charAt(0).toLowerCase()}${named.slice(1)}`,
     mode: 'peak',
     unit: 'N m',
-    demandLabel: 'Greatest torque on the train in step and ramp, simulated',
+    demandLabel: 'Greatest torque on the train in a ramp at the output speed, simulated',
     capacityLabel: 'Output torque at which the element gives way',
-    demand: torque,
+    demand: ramp,
     capacity: governing === null ? null : holdsOf(governing),
     required: governing?.required ?? 1,
     requiredFrom:
