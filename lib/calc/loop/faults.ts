@@ -18,7 +18,7 @@ export const tipAngle = formula({
 /** Where the output stands when the sensor reads its upper end, rad from the middle of the travel. */
 export const upperReading = formula({
   key: 'loop.upperReading',
-  symbol: 'phi_up',
+  symbol: 'phi_r_up',
   name: 'Output angle at the upper end of the sensor',
   unit: 'rad',
   given: { phi_sens: 'rad', e_c: 'rad', i_s: '1' },
@@ -30,7 +30,7 @@ export const upperReading = formula({
 /** The same for its lower end. */
 export const lowerReading = formula({
   key: 'loop.lowerReading',
-  symbol: 'phi_low',
+  symbol: 'phi_r_low',
   name: 'Output angle at the lower end of the sensor',
   unit: 'rad',
   given: { phi_sens: 'rad', e_c: 'rad', i_s: '1' },

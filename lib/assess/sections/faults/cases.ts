@@ -55,8 +55,8 @@ export function sensorEnds(work: Work, taken: Taken): Ends {
   const e_c = centring ?? practice(0, 'the sensor is taken as centred');
   const given = { phi_sens: travel, e_c, i_s: ratio };
   return {
-    low: taken.take('phi_low', work.sheet.work('faults', 'sensor', lowerReading, given)),
-    high: taken.take('phi_up', work.sheet.work('faults', 'sensor', upperReading, given)),
+    low: taken.take('phi_r_low', work.sheet.work('faults', 'sensor', lowerReading, given)),
+    high: taken.take('phi_r_up', work.sheet.work('faults', 'sensor', upperReading, given)),
   };
 }
 

@@ -9,10 +9,12 @@ import { powerSections } from '../power';
 import { shaftsSection } from '../shafts/shafts';
 import { stiffnessSection } from '../stiffness/stiffness';
 import { trainSection } from '../train';
+import { oppositeWays, runsAway } from './lacking';
 import { type LoopPlant, plantOf } from './plant';
 
 /** The plant of a document, by the sections that it rests on; or the sentence that says what to enter first. */
 export function plantOfDocument(document: Design): LoopPlant | string {
+  if (oppositeWays({ document })) return runsAway;
   const design = readSI(document);
   const work: Work = {
     document,
