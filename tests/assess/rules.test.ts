@@ -14,14 +14,22 @@ import { sound } from './power/sound';
 import { supplyAndDriveCases } from './power/supply-and-drive-cases';
 import { changed } from './power/worked';
 import { caseCases, cased } from './rules/case-cases';
+import { faultCases } from './rules/fault-cases';
 import { gearCases } from './rules/gear-cases';
 import { jointCases } from './rules/joint-cases';
 import { kindCases } from './rules/kind-cases';
+import { loopCases } from './rules/loop-cases';
 import { shaftCases } from './rules/shaft-cases';
 import { teethCases } from './rules/teeth-cases';
 import { shafted } from './shafts/shafted';
 
-const ruleCases = [...supplyAndDriveCases, ...motorCases, ...protectionCases, ...outputToRigCases];
+const ruleCases = [
+  ...supplyAndDriveCases,
+  ...motorCases,
+  ...protectionCases,
+  ...outputToRigCases,
+  ...faultCases,
+];
 const bases = [
   { base: sound, cases: ruleCases },
   { base: twoStage, cases: gearCases },
@@ -30,8 +38,9 @@ const bases = [
   { base: described, cases: jointCases },
   { base: shafted, cases: shaftCases },
   { base: cased, cases: caseCases },
+  { base: sound, cases: loopCases },
 ];
-const powerRules = new Set(ruleCases.map((c) => c.rule));
+const powerRules = new Set([...ruleCases, ...loopCases].map((c) => c.rule));
 const shown = bases.flatMap((b) => b.cases.map((c) => c.rule));
 
 describe('the registry', () => {

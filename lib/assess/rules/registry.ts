@@ -1,6 +1,7 @@
 // Every rule, in the order of the power flow; the list that an assessment is judged by and the handbook page shows.
 import { bearingsRules } from './bearings';
 import { caseRules } from './case';
+import { faultsRules } from './faults';
 import { gearRules } from './gears';
 import { hubsRules } from './hubs';
 import { powerRules } from './power';
@@ -18,4 +19,5 @@ export const rules: readonly Rule[] = [
   ...stiffnessRules,
   ...strikeRules,
   ...powerRules,
+  ...faultsRules,
 ];
