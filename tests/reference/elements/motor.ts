@@ -1,11 +1,16 @@
 /** The cases of the motor and its heat, worked with the library. */
 import * as constants from '@/lib/calc/motor/constants';
+import { drag } from '@/lib/calc/motor/drag';
 import * as losses from '@/lib/calc/motor/losses';
+import { phases } from '@/lib/calc/motor/phases';
 import * as power from '@/lib/calc/motor/power';
 import * as speed from '@/lib/calc/motor/speed';
 import * as torque from '@/lib/calc/motor/torque';
+import { continuousMoving } from '@/lib/calc/thermal/continuous';
+import { riseTo } from '@/lib/calc/thermal/mount';
 import * as thermal from '@/lib/calc/thermal/one-node';
 import { copper } from '@/lib/catalog/copper';
+import { magnets } from '@/lib/catalog/magnets';
 import { insulationClasses } from '@/lib/catalog/motor-thermal';
 import type { Inputs, Work, Works } from '../case';
 
@@ -27,6 +32,27 @@ const sheet: Work = (i) => {
     slope: speed.speedSlope.of({ R, K_t }),
     tau_mech: speed.mechanicalTimeConstant.of({ R, J: i.of('J'), K_t }),
   };
+};
+
+/** A sheet with its nominal point, and where it prints thermal data the current that the winding stands for ever. */
+const wholeSheet: Work = (i) => {
+  const K_t = i.of('kM');
+  const K_v = constants.speedConstant.of({ K_t });
+  const I_0 = i.of('I0');
+  const R = i.of('R_ll');
+  const omega = speed.speedAtTorque.of({ K_v, U: i.of('U'), R, T_m: i.of('M'), K_t, I_0 });
+  const nominal = { I_nom: torque.currentForTorque.of({ T_m: i.of('M'), K_t, I_0 }), n_nom: omega };
+  if (!i.prints.includes('I_cont')) return { ...sheet(i), ...nominal };
+  const theta_lim = i.of('T_max');
+  const I = continuousMoving.of({
+    dtheta: riseTo.of({ theta_lim, theta_amb: i.of('T_amb') }),
+    P_fe: 0,
+    P_f: drag.frictionLoss.of({ T_f: torque.noLoadTorque.of({ K_t, I_0 }), omega }),
+    R_hot: hot(i, 'R_ll', theta_lim),
+    R_wc: i.of('Rth_wh'),
+    R_ca: i.of('Rth_ha'),
+  });
+  return { ...sheet(i), ...nominal, I_cont: I, M_cont: torque.shaftTorque.of({ K_t, I, I_0 }) };
 };
 
 const hot = (i: Inputs, from: string, theta: number, theta_ref = room, zero = theta_0) =>
@@ -143,4 +169,61 @@ export const motor: Works = {
     const omega = speed.noLoadSpeed.of({ K_v: i.of('Kv'), U: i.of('V'), I_0: 0, R: 1 });
     return { n_max: omega, f_e: speed.electricalFrequency.of({ p: i.of('poles') / 2, omega }) };
   },
+  'MOT-19': wholeSheet,
+  'MOT-20': wholeSheet,
+  'MOT-21': wholeSheet,
+  'MOT-22': wholeSheet,
+  'MOT-23': (i) => {
+    const alpha_B = i.of('alpha');
+    const { low, high } = magnets.neodymium.coefficient;
+    return {
+      B_150: constants.torqueConstantWarm.of({
+        K_t: i.of('B_20'),
+        alpha_B,
+        theta_m: i.of('T_2'),
+        theta_ref: i.of('T_1'),
+      }),
+      inTable: low <= alpha_B && alpha_B <= high,
+    };
+  },
+  'MOT-24': (i) => {
+    const at = (ambient: string) =>
+      thermal.continuousCurrent.of({ theta_max: i.of('T_max'), theta_amb: i.of(ambient), R_hot: 1, R_th: 1 });
+    return { drop: 1 - at('T_hot') / at('T_rated') };
+  },
+  'MOT-25': (i) => {
+    const omega = i.of('n');
+    const P_m = power.shaftPower.of({ T_m: i.of('M'), omega });
+    // The motor as a whole: what its voltage and current bring.
+    const P_el = power.electricalPower.of({ omega, K_v: omega / i.of('U'), I: i.of('I'), R: 0 });
+    return {
+      P_out: P_m,
+      P_in: P_el,
+      eta: phases.pointEfficiency.of({ P_m, P_el }),
+      loss: phases.pointLoss.of({ P_el, P_m }),
+    };
+  },
+  'MOT-26': (i) => {
+    const K_v = (2 * Math.PI * 1000) / 60 / i.of('Ke');
+    const dc = constants.torqueConstantDc.of({ K_v });
+    const sine = constants.torqueConstantQ.of({ K_v });
+    return { Kt_dc: dc, Kt_sin: sine, ratio: dc / sine };
+  },
+  'MOT-27': (i) => ({
+    alpha20: (hot(i, 'R_20', 294.15, 293.15) - i.of('R_20')) / i.of('R_20'),
+    conductivity: 1 / copper.resistivity20.value,
+  }),
+  'MOT-28': (i) => ({
+    more: hot(i, 'R_20', i.of('T'), 293.15) - i.of('R_20'),
+    resistivity: copper.resistivity20.value,
+  }),
+  'MOT-29': (i) => ({ R_hot: hot(i, 'R_20', i.of('T'), 293.15, 273.15 - 234.5) }),
+  'MOT-30': () => {
+    const { A, E, B, F, H } = insulationClasses;
+    return { class_T: [A, E, B, F, H].map((celsius) => celsius + 273.15) };
+  },
+  'MOT-31': (i) => ({
+    life_factor: thermal.insulationLife.of({ dtheta: -i.of('cooler'), dtheta_half: 10 }),
+    class_N: insulationClasses.N + 273.15,
+  }),
 };

@@ -1,6 +1,7 @@
 /** The independent methods, and their rows. */
 import type { Row } from '../rows';
 import { shaftBeams } from './beams';
+import { motorHeat } from './heat/heat';
 import { loopSteps } from './loop/steps';
 import type { Independent } from './method';
 import { leastMoves } from './motion/motion';
@@ -10,6 +11,7 @@ import { toothForms } from './tooth-form';
 export const independents: readonly Independent[] = [
   ...toothForms,
   ...shaftBeams,
+  ...motorHeat,
   ...loopSteps,
   ...leastMoves,
   ...outputExactness,
