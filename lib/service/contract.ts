@@ -61,7 +61,7 @@ export interface Contract {
 
   // gain-map/gain-map
   gainMap: UseCase<typeof designs.gainMap, GainMapView>;
-  startGainMap: UseCase<typeof designs.gainMap, Nothing>;
+  startGainMap: UseCase<typeof designs.gainMap, GainMapWatch | null>;
   stopGainMap: UseCase<typeof designs.gainMap, Nothing>;
   watchGainMap: UseCase<typeof designs.gainMap, GainMapWatch | null>;
 

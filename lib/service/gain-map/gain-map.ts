@@ -30,7 +30,7 @@ export const gainMap: Contract['gainMap'] = designCase(
   },
 );
 
-/** Starts the map, or joins it where it is under way; does nothing where it is kept or cannot be told. */
+/** Starts the map, or joins it where it is under way; null where it is kept or cannot be told. */
 export const startGainMap: Contract['startGainMap'] = designCase(
   'design.read',
   inputs.gainMap,
@@ -38,15 +38,15 @@ export const startGainMap: Contract['startGainMap'] = designCase(
     const asked = await askedFor(context, input.letter);
     if (!asked.ok) return asked;
     const { revision, plan, key } = asked.value;
-    if (typeof plan === 'string') return done({});
-    if ((await readGainMap(reader(), key)) !== null) return done({});
+    if (typeof plan === 'string') return done(null);
+    if ((await readGainMap(reader(), key)) !== null) return done(null);
     const job = gainMapJobs().start(nameOf(key), {
       document: revision.document,
       plan,
       asker: context.viewer.userId,
       keep: (cells) => keepGainMap(reader(), key, { plan, cells }, new Date()),
     });
-    return job === null ? refused('service.busy') : done({});
+    return job === null ? refused('service.busy') : done({ listen: job.watch });
   },
 );
 

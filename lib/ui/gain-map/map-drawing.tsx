@@ -38,6 +38,7 @@ export function MapDrawing({ map, form }: MapDrawingProps) {
           layout={l}
           className="map-present"
           high
+          to={sideOf(l.present, l.suggested, l)}
           words={`entered ${gainText(present)}`}
         />
       )}
@@ -46,6 +47,7 @@ export function MapDrawing({ map, form }: MapDrawingProps) {
           box={l.suggested}
           layout={l}
           className="map-suggested"
+          to={sideOf(l.suggested, l.present, l)}
           words={`suggested ${gainText(suggested)}`}
         />
       )}
@@ -69,28 +71,40 @@ export function MapDrawing({ map, form }: MapDrawingProps) {
   );
 }
 
+/** Room that words of a column need beside it, in drawing units. */
+const wordsRoom = 110;
+
+/** The words of a column stand away from the other one, where there is room. */
+function sideOf(own: Box, other: Box | null, l: MapLayout): 'left' | 'right' {
+  const away = other === null ? own.x > (l.left + l.right) / 2 : own.x < other.x;
+  if (own.x - wordsRoom < 36) return 'right';
+  if (own.x + wordsRoom > l.width) return 'left';
+  return away ? 'left' : 'right';
+}
+
 interface ColumnProps {
   readonly box: Box;
   readonly layout: MapLayout;
   readonly className: string;
   readonly words: string;
+  /** On which side of the column they stand. */
+  readonly to: 'left' | 'right';
   /** Its words stand in the upper of the two lines above the map. */
   readonly high?: boolean;
 }
 
-function Column({ box, layout: l, className, words, high = false }: ColumnProps) {
+function Column({ box, layout: l, className, words, to, high = false }: ColumnProps) {
   const middle = box.x + box.width / 2;
   const y = high ? 15 : 33;
-  const late = middle > (l.left + l.right) / 2;
   return (
     <>
       <Outline box={box} className={className} />
       <path className={className} d={`M${middle.toFixed(1)} ${l.top}V${y - 9}`} />
       <text
         className={`${className}-text plot-halo`}
-        x={late ? middle - 5 : middle + 5}
+        x={to === 'left' ? middle - 5 : middle + 5}
         y={y}
-        textAnchor={late ? 'end' : 'start'}
+        textAnchor={to === 'left' ? 'end' : 'start'}
       >
         {words}
       </text>

@@ -38,7 +38,7 @@ export function ShareBars({ caption, shares, names, hrefOf }: ShareBarsProps) {
         { label: 'Share' },
         { label: 'Bar', kind: 'words', silent: true },
         ...(names === undefined
-          ? [{ label: 'Value', kind: 'number' as const }]
+          ? [{ label: 'Value', kind: 'number' as const, silent: true }]
           : names.map((label) => ({ label, kind: 'number' as const }))),
       ]}
       rows={shares.flatMap(({ before, after }) => {

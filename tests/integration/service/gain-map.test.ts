@@ -72,7 +72,7 @@ describe('a map', () => {
       );
 
     // Kept: nothing is simulated again.
-    must(await startGainMap(people.member, asked));
+    expect(must(await startGainMap(people.member, asked))).toBeNull();
     expect(must(await watchGainMap(people.member, asked))).toBeNull();
   }, 120_000);
 
@@ -95,7 +95,7 @@ describe('a map', () => {
     const asked = { design, letter };
     const { map } = must(await gainMap(people.author, asked));
     expect(map).toMatchObject({ kind: 'lacking', sentence: expect.stringMatching(/^[A-Z].*\.$/) });
-    must(await startGainMap(people.author, asked));
+    expect(must(await startGainMap(people.author, asked))).toBeNull();
     expect(must(await watchGainMap(people.author, asked))).toBeNull();
   });
 

@@ -11,6 +11,9 @@ interface Running {
   readonly total: number;
 }
 
+/** Asked for, and not answered yet. */
+const notBegun: Running = { done: 0, total: 0 };
+
 interface MapWorkProps {
   /** Address of the page, to look again without script. */
   readonly page: string;
@@ -54,9 +57,9 @@ export function MapWork({ page, work, running: opened }: MapWorkProps) {
         <form method="post" action={work} onSubmit={onStop}>
           <input type="hidden" name="do" value="stop" />
           <p>
-            <progress value={running.done} max={running.total} aria-label="Cells simulated" />{' '}
+            <progress value={running.done} max={Math.max(1, running.total)} aria-label="Cells simulated" />{' '}
             <span className="number">
-              {running.done} of {running.total} cells
+              {running.total === 0 ? 'beginning …' : `${running.done} of ${running.total} cells`}
             </span>
           </p>
           <noscript>
@@ -64,7 +67,7 @@ export function MapWork({ page, work, running: opened }: MapWorkProps) {
               <a href={page}>Look again</a>
             </p>
           </noscript>
-          <Button>Stop</Button>
+          <Button disabled={running.total === 0}>Stop</Button>
         </form>
       )}
     </div>
@@ -100,7 +103,7 @@ function useWork(work: string, opened: Running | null) {
   }, [opened, work, follow]);
   const start = () => {
     setSaid(null);
-    setRunning({ done: 0, total: 1 });
+    setRunning(notBegun);
     void follow(send(work, 'start'));
   };
   return { running, said, start };

@@ -20,21 +20,23 @@ export async function GET(request: Request, { params }: Context): Promise<Respon
 
 export async function POST(request: Request, { params }: Context): Promise<Response> {
   const origin = request.headers.get('origin');
-  if (origin !== null && origin !== 'null' && new URL(origin).host !== request.headers.get('host'))
+  if (origin !== null && new URL(origin).host !== request.headers.get('host'))
     return new Response('Not from here.', { status: 403 });
   const [{ number, letter }, viewer, form] = await Promise.all([params, currentViewer(), request.formData()]);
   const asked = { design: number, letter };
   const plain = request.headers.get('accept')?.includes('text/html') ?? false;
-  const done = await (form.get('do') === 'stop' ? stopGainMap : startGainMap)(viewer, asked);
-  if (!done.ok) {
-    if (plain && done.error.code === 'service.busy') return backTo(addresses.gainMap(number, letter), 'busy');
-    return refusal(done.error);
+  const page = addresses.gainMap(number, letter);
+  if (form.get('do') === 'stop') {
+    const stopped = await stopGainMap(viewer, asked);
+    if (!stopped.ok) return refusal(stopped.error);
+    return plain ? backTo(page, null) : new Response(null, { status: 204 });
   }
-  const watched = await watchGainMap(viewer, asked);
-  if (!plain) return streamed(request, watched);
-  const end =
-    watched.ok && watched.value !== null && form.get('do') !== 'stop' ? await endOf(watched.value) : null;
-  return backTo(addresses.gainMap(number, letter), end === 'failed' ? 'failed' : null);
+  const started = await startGainMap(viewer, asked);
+  if (!plain) return streamed(request, started);
+  if (!started.ok)
+    return started.error.code === 'service.busy' ? backTo(page, 'busy') : refusal(started.error);
+  const end = started.value === null ? null : await endOf(started.value);
+  return backTo(page, end === 'failed' ? 'failed' : null);
 }
 
 /** To the page, by a way relative to it: behind a proxy the server knows no name of its own. */

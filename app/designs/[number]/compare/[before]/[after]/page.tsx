@@ -5,6 +5,7 @@ import { addresses } from '@/app/_parts/addresses';
 import { FollowInPlace } from '@/app/_parts/following/follow-in-place';
 import { PageFrame } from '@/app/_parts/page-frame';
 import { shown } from '@/app/_parts/shown';
+import { Unchanging } from '@/app/_parts/unchanging/unchanging';
 import { compareRevisions } from '@/lib/service/sheets/compare-revisions';
 import { currentViewer } from '@/lib/service/sign-in/page-session';
 import type { CompareView, SideView } from '@/lib/service/views/compare';
@@ -45,7 +46,11 @@ export default async function ComparePage({ params, searchParams }: Props) {
         marginLabel="Other comparisons"
         margin={<Others view={view} />}
       >
-        <Changes view={view} inFull={inFull} />
+        <Unchanging
+          from={['comparison', view.design.number, ...[view.before, view.after].map(factsOf), inFull]}
+        >
+          <Changes view={view} inFull={inFull} />
+        </Unchanging>
       </Sheet>
       <FollowInPlace
         sides={[view.before, view.after].map((side) => followed(view, side))}
@@ -53,6 +58,11 @@ export default async function ComparePage({ params, searchParams }: Props) {
       />
     </PageFrame>
   ));
+}
+
+/** All that a side says follows from its document and the method. */
+function factsOf({ letter, documentHash, method }: SideView) {
+  return [letter, documentHash, method];
 }
 
 /** Where the numbers of a side are followed from. */
