@@ -34,9 +34,9 @@ function scaled({ ki, kd, derivativeFilter }: Gains, kp: number): Gains {
   return { kp, ki: kp * ki, kd: kp * kd, derivativeFilter };
 }
 
-/** The first of the gains, lowered by the root of 2 at a time, that a trial finds good; null where none of six is. */
+/** The first of the gains, lowered by the root of 2 at a time, that a trial finds good; null where none of five is. */
 export function loweredUntil(gains: Gains, good: (tried: Gains) => boolean): Gains | null {
-  for (let n = 0; n < 6; n += 1) {
+  for (let n = 0; n < 5; n += 1) {
     const tried = scaledBy(gains, 2 ** (-n / 2));
     if (good(tried)) return tried;
   }

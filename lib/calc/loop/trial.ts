@@ -24,21 +24,22 @@ export interface StepTrial {
 const seed = 1;
 const points = 601;
 
+const mostSteps = 8000;
+
 /**
  * Steps fine enough for the faster swing of the two masses, within what is quick (the simulation is stable at any); long
  * enough for some seven swings of the loop, up to 4 s.
  */
 export function paceOf(linear: LinearLoop, crossover: number | undefined): Pace {
   const fastest = resonances(linear)[0] ?? 0;
-  return {
-    innerStep: Math.min(5e-4, Math.max(2.5e-4, 0.15 / fastest)),
-    duration: Math.min(4, Math.max(1, 45 / (crossover ?? 10))),
-  };
+  const duration = Math.min(4, Math.max(1, 45 / (crossover ?? 10)));
+  const fine = Math.max(2.5e-4, 0.15 / fastest, duration / mostSteps);
+  return { innerStep: Math.min(5e-4, fine), duration };
 }
 
 /** A step of `way` (rad) from the middle of the travel; the loop does not trip on it. */
 export function stepTrial(plant: Plant, controller: Controller, way: number, pace: Pace): StepTrial {
-  const result = simulate(plant, untripped(controller), {
+  const result = simulate(plant, tried(controller, pace), {
     ...pace,
     target: { kind: 'step', at: 0, from: 0, to: way },
     start: { angle: 0 },
@@ -74,7 +75,7 @@ export function rampTrial(plant: Plant, controller: Controller, ramp: Ramp, pace
   const { times, angles } = profileOf(ramp);
   const over = times.at(-1) ?? 0;
   const end = angles.at(-1) ?? 0;
-  const result = simulate(plant, untripped(controller), {
+  const result = simulate(plant, tried(controller, pace), {
     innerStep: pace.innerStep,
     duration: over + Math.min(1, pace.duration / 2),
     target: { kind: 'points', times, angles },
@@ -109,6 +110,11 @@ function profileOf({ speed, runUp, steady }: Ramp): { times: number[]; angles: n
   return { times, angles };
 }
 
-function untripped(controller: Controller): Controller {
-  return { ...controller, followingLimit: Number.POSITIVE_INFINITY };
+/** The loop as it is tried: it does not trip, and one that is worked more often than a step lasts is worked every step. */
+function tried(controller: Controller, { innerStep }: Pace): Controller {
+  return {
+    ...controller,
+    period: Math.max(controller.period, innerStep),
+    followingLimit: Number.POSITIVE_INFINITY,
+  };
 }
