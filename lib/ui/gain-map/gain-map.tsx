@@ -8,10 +8,10 @@ import { gainText, mapSentences } from './words';
 
 /** What each verdict means, in words. */
 const meanings = {
-  sluggish: 'comes to the target too slowly, or not all the way',
-  good: 'settles without much overshoot',
-  ringing: 'overshoots or swings before it rests',
-  unstable: 'does not come to rest',
+  sluggish: 'comes too slowly, or stops short',
+  good: 'comes soon and rests, with little overshoot',
+  ringing: 'overshoots by more than a quarter, or keeps swinging a little',
+  unstable: 'swings widely, or runs away',
 } as const satisfies Readonly<Record<GainVerdict, string>>;
 
 const verdicts = Object.keys(meanings) as GainVerdict[];
@@ -66,6 +66,9 @@ export function GainMap({ map }: { readonly map: DrawnMap }) {
             the stated load; its inertia, weight and friction are taken together
           </li>
         </ul>
+        <p className="hush">
+          Integral and derivative gain go with the proportional gain, in the proportion entered.
+        </p>
         <details id="map-tables">
           <summary>the map as tables</summary>
           <MapTables map={map} />
