@@ -139,3 +139,16 @@ export function envelopeAt(
     limit,
   };
 }
+
+/** Greatest electrical power into the motor that battery limit, source and rated power leave, W; without bound where none is set. */
+export function powerBound(actuator: EnvelopeActuator, source: EnvelopeSource): number {
+  const { openVoltage: U_oc, resistance: R_s } = source;
+  const { driveEfficiency: eta_d, batteryCurrentLimit: I_bat_lim, powerLimit } = actuator;
+  const bounds = [powerLimit ?? Number.POSITIVE_INFINITY];
+  if (I_bat_lim !== undefined) {
+    const I_s = drawnAtMost.of({ I_bat_lim, U_oc, R_s });
+    bounds.push(passedOn.of({ P_s: drawnPower.of({ I_s, U_oc, R_s }), eta_d }));
+  }
+  if (R_s > 0) bounds.push(passedOn.of({ P_s: greatestPower.of({ U_oc, R_s }), eta_d }));
+  return Math.min(...bounds);
+}

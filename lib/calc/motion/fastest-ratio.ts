@@ -1,5 +1,5 @@
 // The ratio with which a move takes the least time, found by working the move over ratios.
-import { leastMove, type MovedLoad } from './least-time';
+import { leastTime, type MovedLoad } from './least-time';
 import type { MotorMap } from './motor-map';
 
 /** What stays as it is while the ratio changes; SI, at the output. */
@@ -14,11 +14,22 @@ export interface Geared extends Omit<MovedLoad, 'ratio' | 'inertia' | 'load'> {
 
 /** Least time of a move made against the load and with it, the slower of both, s; null where one of them cannot be made. */
 export function slowerTime(map: MotorMap, geared: Geared, ratio: number, angle: number): number | null {
-  const inertia = geared.loadInertia + ratio ** 2 * geared.rotorInertia;
-  const against = leastMove(map, { ...geared, ratio, inertia, load: geared.against }, angle);
-  if (against === null || geared.against === 0) return against?.time ?? null;
-  const along = leastMove(map, { ...geared, ratio, inertia, load: -geared.along }, angle);
-  return along === null ? null : Math.max(against.time, along.time);
+  const against = leastTime(map, movedAt(geared, ratio, geared.against), angle);
+  if (against === null || geared.against === 0) return against;
+  const along = leastTime(map, movedAt(geared, ratio, -geared.along), angle);
+  return along === null ? null : Math.max(against, along);
+}
+
+/** Written out: spread, it would cost more than the move itself. */
+function movedAt(g: Geared, ratio: number, load: number): MovedLoad {
+  return {
+    ratio,
+    efficiency: g.efficiency,
+    inertia: g.loadInertia + ratio ** 2 * g.rotorInertia,
+    load,
+    dryFriction: g.dryFriction,
+    viscousFriction: g.viscousFriction,
+  };
 }
 
 export interface RatioSearch {
@@ -31,9 +42,8 @@ export interface RatioSearch {
 
 /** Each side of the present ratio the search goes so far. */
 const reach = 6;
-const golden = (Math.sqrt(5) - 1) / 2;
 
-/** Works the move at ratios from a sixth to six times the present one and closes in on the fastest. */
+/** Works the move at ratios from a sixth to six times the present one and closes in on the fastest by parabolas. */
 export function fastestRatio(
   map: MotorMap,
   geared: Geared,
@@ -42,18 +52,19 @@ export function fastestRatio(
   points: number,
 ): RatioSearch {
   const step = (2 * Math.log(reach)) / (points - 1);
-  const at = (x: number) => slowerTime(map, geared, present * Math.exp(x), angle) ?? Number.POSITIVE_INFINITY;
-  const tried = Array.from({ length: points }, (_, i) => {
-    const x = i * step - Math.log(reach);
-    return { x, time: at(x) };
+  const at = (x: number): Tried => ({
+    x,
+    time: slowerTime(map, geared, present * Math.exp(x), angle) ?? Number.POSITIVE_INFINITY,
   });
-  const least = tried.reduce((a, b) => (b.time < a.time ? b : a));
+  const tried = Array.from({ length: points }, (_, i) => at(i * step - Math.log(reach)));
+  let k = 0;
+  for (let i = 1; i < points; i += 1) if ((tried[i]?.time ?? 0) < (tried[k]?.time ?? 0)) k = i;
+  const [before, least, after] = [tried[k - 1], tried[k], tried[k + 1]];
   const course = tried
     .filter(({ time }) => Number.isFinite(time))
     .map(({ x, time }) => ({ ratio: present * Math.exp(x), time }));
-  if (!Number.isFinite(least.time)) return { course, best: null, lost: null };
-  const found = narrowed(at, least.x - step, least.x + step, 8);
-  const best = found.time < least.time ? found : least;
+  if (least === undefined || !Number.isFinite(least.time)) return { course, best: null, lost: null };
+  const best = before === undefined || after === undefined ? least : narrowed(at, before, least, after);
   const now = slowerTime(map, geared, present, angle);
   return {
     course,
@@ -62,30 +73,27 @@ export function fastestRatio(
   };
 }
 
-/** Golden-section search for the least value between two ends. */
-function narrowed(
-  at: (x: number) => number,
-  from: number,
-  to: number,
-  steps: number,
-): { readonly x: number; readonly time: number } {
-  let [low, high] = [from, to];
-  let left = { x: high - golden * (high - low), time: 0 };
-  let right = { x: low + golden * (high - low), time: 0 };
-  left = { ...left, time: at(left.x) };
-  right = { ...right, time: at(right.x) };
-  for (let k = 0; k < steps; k += 1) {
-    if (left.time < right.time) {
-      high = right.x;
-      right = left;
-      const x = high - golden * (high - low);
-      left = { x, time: at(x) };
-    } else {
-      low = left.x;
-      left = right;
-      const x = low + golden * (high - low);
-      right = { x, time: at(x) };
-    }
+interface Tried {
+  readonly x: number;
+  readonly time: number;
+}
+
+/** Closes in on the least between two points that lie higher: at the foot of a parabola through three, or in the wider gap. */
+function narrowed(at: (x: number) => Tried, before: Tried, least: Tried, after: Tried): Tried {
+  let [a, b, c] = [before, least, after];
+  for (let k = 0; k < 4; k += 1) {
+    const foot = footOf(a, b, c);
+    const wide = c.x - b.x > b.x - a.x ? (b.x + c.x) / 2 : (a.x + b.x) / 2;
+    // A foot at the middle point itself tells nothing new.
+    const next = at(foot > a.x && foot < c.x && Math.abs(foot - b.x) > 1e-3 ? foot : wide);
+    if (next.time < b.time) [a, b, c] = next.x < b.x ? [a, next, b] : [b, next, c];
+    else [a, c] = next.x < b.x ? [next, c] : [a, next];
   }
-  return left.time < right.time ? left : right;
+  return b;
+}
+
+function footOf(a: Tried, b: Tried, c: Tried): number {
+  const p = (b.x - a.x) * (b.time - c.time);
+  const q = (b.x - c.x) * (b.time - a.time);
+  return b.x - (0.5 * ((b.x - a.x) * p - (b.x - c.x) * q)) / (p - q);
 }

@@ -25,10 +25,11 @@ export interface LeastMove {
   readonly course: readonly { readonly time: number; readonly speed: number }[];
 }
 
-/** Time and angle of one piece of speed. */
-interface Piece {
-  readonly time: number;
-  readonly angle: number;
+/** What is kept of each piece for the course: its greatest speed, and the times to rise and to fall through it. */
+interface Kept {
+  readonly speed: number;
+  readonly rise: number;
+  readonly fall: number;
 }
 
 /** Share of a speed that is only neared for ever that counts as reached. */
@@ -41,57 +42,74 @@ const nearly = 1 - 1e-9;
  * of the map acceleration is a straight line over speed, for which time and angle are known in closed form.
  */
 export function leastMove(map: MotorMap, moved: MovedLoad, angle: number): LeastMove | null {
-  const up: number[] = [];
-  const down: number[] = [];
-  const speeds: number[] = [0];
-  let covered = 0;
-  let reached = 0;
-  for (let i = 0; i + 1 < map.speeds.length; i += 1) {
-    const from = (map.speeds[i] ?? 0) / moved.ratio;
-    const to = (map.speeds[i + 1] ?? 0) / moved.ratio;
-    const rise = new Line(from, to, gain(map, moved, i, from), gain(map, moved, i + 1, to));
-    const fall = new Line(
-      from,
-      to,
-      loss(moved, map.brakingAbove[i] ?? 0, from),
-      loss(moved, map.brakingBelow[i + 1] ?? 0, to),
-    );
-    if (rise.first <= 0 || fall.first <= 0) break;
-    const end = Math.min(rise.end(), fall.end());
-    const left = angle - covered;
-    const speed = rise.angle(end) + fall.angle(end) < left ? end : meeting(rise, fall, from, end, left);
-    up.push(rise.time(speed));
-    down.push(fall.time(speed));
-    speeds.push(speed);
-    covered += rise.angle(speed) + fall.angle(speed);
-    reached = speed;
-    if (speed < to) break;
-  }
-  if (reached <= 0) return null;
-  const run = Math.max(0, angle - covered) / reached;
-  return courseOf(speeds, up, down, run);
+  const kept: Kept[] = [];
+  const time = leastTime(map, moved, angle, kept);
+  if (time === null) return null;
+  const peakSpeed = kept.at(-1)?.speed ?? 0;
+  return { time, peakSpeed, course: courseOf(kept, time) };
 }
 
-function courseOf(
-  speeds: readonly number[],
-  up: readonly number[],
-  down: readonly number[],
-  run: number,
-): LeastMove {
+function courseOf(kept: readonly Kept[], time: number): LeastMove['course'] {
+  let rise = 0;
+  let fall = time;
+  const up = [{ time: 0, speed: 0 }];
+  const down = [{ time, speed: 0 }];
+  for (const piece of kept) {
+    rise += piece.rise;
+    fall -= piece.fall;
+    up.push({ time: rise, speed: piece.speed });
+    down.push({ time: fall, speed: piece.speed });
+  }
+  // Without a run at the peak both ends meet there.
+  if (fall - rise < 1e-9 * time) down.pop();
+  return [...up, ...down.reverse()];
+}
+
+/** The time alone, s; `kept`, where given, takes what the course is made of. */
+export function leastTime(map: MotorMap, moved: MovedLoad, angle: number, kept?: Kept[]): number | null {
+  const { speeds, brakingAbove, brakingBelow } = map;
+  const { ratio, inertia } = moved;
   let time = 0;
-  const course = [{ time: 0, speed: 0 }];
-  for (const [i, step] of up.entries()) {
-    time += step;
-    course.push({ time, speed: speeds[i + 1] ?? 0 });
+  let left = angle;
+  let from = 0;
+  let rises = gain(map, moved, 0, 0);
+  for (let i = 1; i < speeds.length; i += 1) {
+    const to = (speeds[i] ?? 0) / ratio;
+    const width = to - from;
+    const next = gain(map, moved, i, to);
+    const held = moved.load + moved.dryFriction;
+    const falls = (ratio * (brakingAbove[i - 1] ?? 0) + held + moved.viscousFriction * from) / inertia;
+    const fallsAfter = (ratio * (brakingBelow[i] ?? 0) + held + moved.viscousFriction * to) / inertia;
+    if (rises <= 0 || falls <= 0) break;
+    // Slopes of both rates over speed.
+    const b = (next - rises) / width;
+    const d = (fallsAfter - falls) / width;
+    let change = Math.min(reach(rises, b, width), reach(falls, d, width));
+    let rise = 0;
+    let fall = 0;
+    let both = 0;
+    for (let falling = 0; falling < 2; falling += 1) {
+      const rate = falling === 0 ? rises : falls;
+      const slope = falling === 0 ? b : d;
+      const t = timeOf(rate, slope, change);
+      both += angleOf(from, rate, slope, change, t);
+      if (falling === 0) rise = t;
+      else fall = t;
+    }
+    if (both > left) {
+      change = meeting({ from, rises, b, falls, d }, change, left);
+      rise = timeOf(rises, b, change);
+      fall = timeOf(falls, d, change);
+      both = left;
+    }
+    time += rise + fall;
+    left -= both;
+    from += change;
+    rises = next;
+    kept?.push({ speed: from, rise, fall });
+    if (change < width) break;
   }
-  const peakSpeed = course.at(-1)?.speed ?? 0;
-  time += run;
-  if (run > 0) course.push({ time, speed: peakSpeed });
-  for (let i = down.length - 1; i >= 0; i -= 1) {
-    time += down[i] ?? 0;
-    course.push({ time, speed: speeds[i] ?? 0 });
-  }
-  return { time, peakSpeed, course };
+  return from > 0 ? time + Math.max(0, left) / from : null;
 }
 
 /** Acceleration under full driving torque at a knot of the map, rad/s². */
@@ -100,77 +118,56 @@ function gain(map: MotorMap, m: MovedLoad, knot: number, speed: number): number 
   return (driven - m.load - m.dryFriction - m.viscousFriction * speed) / m.inertia;
 }
 
-/** Deceleration under a braking torque of the motor, rad/s². */
-function loss(m: MovedLoad, torque: number, speed: number): number {
-  return (m.ratio * torque + m.load + m.dryFriction + m.viscousFriction * speed) / m.inertia;
+/** How far speed may change at such a rate: the whole width, or nearly to where the rate is gone. */
+function reach(rate: number, slope: number, width: number): number {
+  return rate + slope * width > 0 ? width : nearly * (-rate / slope);
 }
 
-/** The speed up to which both pieces together cover an angle. */
-function meeting(rise: Line, fall: Line, from: number, to: number, angle: number): number {
-  let low = from;
-  let high = to;
-  for (let k = 0; k < 50 && high - low > 1e-12 * to; k += 1) {
-    const middle = (low + high) / 2;
-    if (rise.angle(middle) + fall.angle(middle) < angle) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+/** Time for a change of speed at a rate that begins at `rate` and bends by `slope`, s: ∫dω/a. */
+function timeOf(rate: number, slope: number, change: number): number {
+  const u = (slope * change) / rate;
+  // Below the bound the logarithm loses its figures and the series does not.
+  const share =
+    Math.abs(u) < small ? 1 - u * (1 / 2 - u * (1 / 3 - u * (1 / 4 - u / 5))) : Math.log(1 + u) / u;
+  return (change / rate) * share;
 }
 
-/** A change of speed whose rate is a straight line over speed. */
-class Line {
-  private readonly slope: number;
-  constructor(
-    readonly from: number,
-    readonly to: number,
-    /** rad/s² at `from`. */
-    readonly first: number,
-    private readonly last: number,
-  ) {
-    this.slope = (last - first) / (to - from);
-  }
-
-  /** The greatest speed it reaches: its own end, or nearly the speed at which the rate is gone. */
-  end(): number {
-    return this.last > 0 ? this.to : this.from + nearly * (-this.first / this.slope);
-  }
-
-  time(speed: number): number {
-    return this.piece(speed).time;
-  }
-
-  angle(speed: number): number {
-    return this.piece(speed).angle;
-  }
-
-  /** From `from` to `speed`. */
-  private piece(speed: number): Piece {
-    const change = speed - this.from;
-    const rate = this.first + this.slope * change;
-    const turn = rate - this.first;
-    if (Math.abs(turn) < 0.05 * this.first) return this.flat(change);
-    const time = Math.log(rate / this.first) / this.slope;
-    // ∫ω dω/a with a = a₀ + b (ω − ω₀).
-    return { time, angle: (change - (this.first - this.slope * this.from) * time) / this.slope };
-  }
-
-  /** Where the rate hardly changes, the logarithm loses its figures: Gauss's three points do not. */
-  private flat(change: number): Piece {
-    let time = 0;
-    let angle = 0;
-    for (const [place, weight] of gauss) {
-      const x = change * place;
-      const dt = (weight * change) / (this.first + this.slope * x);
-      time += dt;
-      angle += dt * (this.from + x);
-    }
-    return { time, angle };
-  }
+/** Angle over the same change in its time, rad, the speed beginning at `from`: ∫ω dω/a. */
+function angleOf(from: number, rate: number, slope: number, change: number, time: number): number {
+  const u = (slope * change) / rate;
+  const rest =
+    Math.abs(u) < small
+      ? (change / rate) * (1 / 2 - u * (1 / 3 - u * (1 / 4 - u * (1 / 5 - u / 6))))
+      : (change - rate * time) / (slope * change);
+  return from * time + change * rest;
 }
 
-/** Places and weights of Gauss's rule with three points between 0 and 1. */
-const gauss = [
-  [(1 - Math.sqrt(0.6)) / 2, 5 / 18],
-  [1 / 2, 8 / 18],
-  [(1 + Math.sqrt(0.6)) / 2, 5 / 18],
-] as const;
+const small = 0.01;
+
+/** A piece in which speed rises at one rate and falls at another, each a straight line over speed. */
+interface Both {
+  readonly from: number;
+  readonly rises: number;
+  readonly b: number;
+  readonly falls: number;
+  readonly d: number;
+}
+
+/** The change of speed after which rise and fall together cover an angle: Newton's steps, halved where they leave the piece. */
+function meeting({ from, rises, b, falls, d }: Both, whole: number, angle: number): number {
+  let low = 0;
+  let high = whole;
+  let change = whole / 2;
+  for (let k = 0; k < 60; k += 1) {
+    const risen = angleOf(from, rises, b, change, timeOf(rises, b, change));
+    const over = risen + angleOf(from, falls, d, change, timeOf(falls, d, change)) - angle;
+    if (over > 0) high = change;
+    else low = change;
+    const slope = (from + change) * (1 / (rises + b * change) + 1 / (falls + d * change));
+    const next = change - over / slope;
+    const kept = next > low && next < high ? next : (low + high) / 2;
+    if (Math.abs(kept - change) <= 1e-11 * (from + whole)) return kept;
+    change = kept;
+  }
+  return change;
+}

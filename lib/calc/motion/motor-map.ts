@@ -1,5 +1,5 @@
 // What motor and drive can give and take up at the motor's own shaft, over speed, in straight pieces.
-import { type EnvelopeActuator, type EnvelopeSource, envelopeAt, freeSpeed } from './envelope';
+import { type EnvelopeActuator, type EnvelopeSource, envelopeAt, freeSpeed, powerBound } from './envelope';
 
 /** Torque at the motor's shaft over its speed: straight between the speeds listed. SI. */
 export interface MotorMap {
@@ -21,13 +21,12 @@ export function motorMap(
   actuator: EnvelopeActuator & { readonly motorCurrentLimit: number },
   source: EnvelopeSource,
   returned: number,
-  pieces: number,
 ): MotorMap {
   const own: EnvelopeActuator = { ...actuator, ratio: 1, trainEfficiency: 1 };
   const free = freeSpeed(actuator, source);
   const top = Math.min(free, actuator.maxSpeed ?? free);
-  const speeds = knots(actuator, source, returned, top, pieces);
-  const nudge = (top / pieces) * 1e-9;
+  const speeds = knots(actuator, source, returned, top);
+  const nudge = top * 1e-10;
   return {
     speeds,
     driving: speeds.map((speed) => envelopeAt(own, source, speed).torque),
@@ -36,19 +35,44 @@ export function motorMap(
   };
 }
 
-/** Even steps, and the speeds at which one limit takes over from another. */
-function knots(
-  { speedConstant: K_v, resistance: R, motorCurrentLimit: I, dutyLimit: D = 1 }: Limited,
-  { openVoltage, resistance: R_s }: EnvelopeSource,
-  returned: number,
-  top: number,
-  pieces: number,
-): readonly number[] {
-  const speeds = Array.from({ length: pieces + 1 }, (_, i) => (top * i) / pieces);
-  const atVoltage = K_v * (D * openVoltage - I * (R + D ** 2 * R_s));
-  const atReturn = K_v * (returned / I + I * R);
-  for (const corner of [atVoltage, atReturn]) if (corner > 0 && corner < top) speeds.push(corner);
+/**
+ * A few even steps, the speeds at which one limit takes over from another, and closer steps where what a limit leaves
+ * falls with the inverse of speed. By voltage or current alone the pieces are exact.
+ */
+function knots(actuator: Limited, source: EnvelopeSource, returned: number, top: number): readonly number[] {
+  const { speedConstant: K_v, resistance: R, motorCurrentLimit: I, dutyLimit: D = 1 } = actuator;
+  const speeds = Array.from({ length: even + 1 }, (_, i) => (top * i) / even);
+  const add = (speed: number) => {
+    if (speed > 0 && speed < top) speeds.push(speed);
+  };
+  const [U, R_d] = [D * source.openVoltage, D ** 2 * source.resistance];
+  add(K_v * (U - I * (R + R_d)));
+  const power = powerBound(actuator, source);
+  const atPower = K_v * (power / I - I * R);
+  // Where the whole voltage lets through just that power.
+  const most = (2 * power) / (U + Math.sqrt(Math.max(0, U ** 2 - 4 * R_d * power)));
+  const pastPower = U ** 2 > 4 * R_d * power ? K_v * (U - most * (R + R_d)) : top;
+  bend(Math.max(0, atPower), Math.min(top, pastPower), 5, 1, add);
+  // What may be braked falls steepest where its bound sets in.
+  bend(K_v * (returned / I + I * R), top, 8, 1.5, add);
   return speeds.sort((a, b) => a - b);
+}
+
+const even = 6;
+
+/** Steps from one speed to another, of equal ratio with a gathering of 1, closer at the start with more. */
+function bend(
+  from: number,
+  to: number,
+  steps: number,
+  gathering: number,
+  add: (speed: number) => void,
+): void {
+  if (!(from < to)) return;
+  const start = Math.max(from, to * 0.05);
+  add(from);
+  for (let k = from < start ? 0 : 1; k <= steps; k += 1)
+    add(start * (to / start) ** ((k / steps) ** gathering));
 }
 
 type Limited = EnvelopeActuator & { readonly motorCurrentLimit: number };

@@ -10,6 +10,8 @@ import type { Moved } from './moved';
 
 const key = 'output.leastMove';
 const from = `curve:${key}`;
+/** Points on one line at most. */
+const most = 41;
 
 /** Adds times, checks and the curve of speed over time. */
 export function leastTimes(work: Work, moved: Moved | string): void {
@@ -23,8 +25,7 @@ export function leastTimes(work: Work, moved: Moved | string): void {
   for (const { state, words } of states) {
     const least = typeof moved === 'string' ? null : slower(moved[state], moved, duty.moveAngle.value);
     add(work, state, words, moved, demand, least);
-    const points = least?.course.map(({ time, speed }) => ({ x: time, y: speed })) ?? [];
-    lines.push({ label: `Fastest, ${words}`, points });
+    lines.push({ label: `Fastest, ${words}`, points: least === null ? [] : drawn(least) });
   }
   if (typeof moved === 'string') return;
   work.curves.push({
@@ -85,6 +86,14 @@ function add(
     missing,
     caveat: typeof moved === 'string' ? null : moved.caveat,
   });
+}
+
+/** The course as a curve: of a long one every other point, its ends and its peak. */
+function drawn({ course, peakSpeed }: LeastMove): readonly { readonly x: number; readonly y: number }[] {
+  const long = course.length > most;
+  return course
+    .filter((p, i) => !long || i % 2 === 0 || p.speed === peakSpeed || i === course.length - 1)
+    .map(({ time, speed }) => ({ x: time, y: speed }));
 }
 
 function demanded(work: Work): readonly { readonly x: number; readonly y: number }[] {

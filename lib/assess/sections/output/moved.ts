@@ -44,9 +44,6 @@ export interface Moved {
   readonly caveat: string | null;
 }
 
-/** Straight pieces of the map: even steps of speed beside the corners of the limits. */
-const pieces = 16;
-
 /** Friction at the output and the load through the move: what every phase of the move rests on. */
 export function loadOf(work: Work, train: TrainWork, move: MoveWork): MoveLoad {
   const { duty, output } = work.design;
@@ -84,12 +81,7 @@ export function movedOf(
     return 'The regenerative current limit is not entered: how hard the drive may brake is not known.';
   const limits = { ...plain(actuator), motorCurrentLimit: limit.value };
   const map = (openVoltage: Traced) =>
-    motorMap(
-      limits,
-      { openVoltage: openVoltage.value, resistance: resistance.value },
-      returned.value,
-      pieces,
-    );
+    motorMap(limits, { openVoltage: openVoltage.value, resistance: resistance.value }, returned.value);
   const geared: Geared = {
     efficiency: train.drivingEfficiency.value,
     loadInertia: train.outputInertia.value,

@@ -9,7 +9,7 @@ import type { MoveContext, Moved, MoveLoad } from './moved';
 const key = 'output.ratio';
 const from = `curve:${key}`;
 /** Ratios on the curve. */
-const points = 13;
+const points = 9;
 
 /** Adds the ratios in closed form and by search, and the curve of the least time over the ratio. */
 export function ratio(
