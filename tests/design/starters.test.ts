@@ -77,15 +77,22 @@ describe('the weak points that the starters name', () => {
       .map((c) => c.key);
 
   it('are all that falls short, but in the vane, of which much is not known', () => {
-    expect(below('turntable')).toEqual(['train.stages.slew.wheel.root.life']);
-    expect(below('sluice')).toEqual(['strike.peak']);
-    expect(below('swing-arm')).toEqual(['case.caseScrews.strip', 'strike.peak', 'rig.hold']);
+    expect(below('turntable')).toEqual(['drive.busVoltage', 'train.stages.slew.wheel.root.life']);
+    expect(below('sluice')).toEqual(['drive.busVoltage', 'strike.peak']);
+    expect(below('swing-arm')).toEqual([
+      'supply.fuseBreaking',
+      'supply.charge',
+      'case.caseScrews.strip',
+      'strike.peak',
+      'rig.hold',
+      'rig.keptClear',
+    ]);
     expect(below('slew')).toEqual([
       'train.stages.ring.wheel.root.life',
       'case.caseScrews.strip',
       'strike.peak',
     ]);
-    expect(below('lifter')).toEqual(['strike.peak']);
+    expect(below('lifter')).toEqual(['supply.charge', 'strike.peak']);
   });
 
   it('leave nothing of the lifter unassessed, and much of the vane', () => {

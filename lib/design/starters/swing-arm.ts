@@ -6,7 +6,8 @@ import { ball, pin, screwed, turning } from './parts';
  * Weak points left in on purpose: the current limit lets the drive force nearly five times the duty's torque, more than
  * the key of the arm holds and than the rig should take; the second pinion is undercut; the half shells hang on heat-set inserts that tightening
  * nearly pulls out; the stops are too hard for a runaway; more current may flow back than the pack may be charged with;
- * the only disconnect is the plug and no screen stands at the rig.
+ * the only disconnect is the plug, which also fills the drive’s capacitors at once; a short circuit of the pack is more
+ * than its fuse is sure to break; no screen stands at the rig, and too little is kept clear.
  */
 export const swingArm: Design = {
   version: 3,

@@ -19,7 +19,8 @@ export const peopleInReach: Rule = {
     if (people === 'nobody') return [];
     const limit = bodyRegions[people === 'body' ? 'face' : 'hand'].force;
     if (people === null) {
-      if (worst !== null && worst <= limit) return [];
+      const { duty, output } = judged.document;
+      if (worst === null ? duty.armLength === 0 && output.stopRadius === null : worst <= limit) return [];
       return [
         {
           at,

@@ -5,7 +5,7 @@ import { tipForce } from '@/lib/calc/statics/arm';
 import { bodyRegions, contactSource } from '@/lib/catalog/contact-limits';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
-import { addCheck, addFigure, type DriveWork, type TrainWork, type Work } from '../../work';
+import { addCheck, addFigure, type DriveWork, finite, type TrainWork, type Work } from '../../work';
 import { missingVoltage } from '../supply/source';
 
 const noArm = 'There is no arm.';
@@ -70,6 +70,7 @@ function strike(work: Work, train: TrainWork, r: Traced): Traced | string {
     J_m,
     r,
   });
+  if (finite(m_R) === null) return 'The arm is too short to strike.';
   if (m_R.value <= 0) return 'Nothing moves: neither load nor rotor has any inertia.';
   const { mass, stiffness } = bodyRegions.hand;
   const m_H = { value: mass, from: 'catalog:contact.hand.mass' };

@@ -95,10 +95,13 @@ function overload(work: Work, fuse: Known | string, leads: Traced | string): voi
     demand:
       typeof fuse === 'string' || first === undefined
         ? null
-        : work.sheet.work('supply', 'supply.fuse', fuseCurrent, {
-            x_f: gate(fuse, first.times, 'times'),
-            I_f: fuse.rating,
-          }),
+        : work.sheet.work(
+            'supply',
+            'supply.fuse',
+            fuseCurrent,
+            { x_f: gate(fuse, first.times, 'times'), I_f: fuse.rating },
+            'I_x.overload',
+          ),
     capacity: typeof leads === 'string' ? null : leads,
     required: 1,
     requiredFrom: 'As in IEC 60364-4-43, from memory; local codes take precedence',
@@ -163,10 +166,8 @@ function breaks(work: Work, { kind, rating }: Known): Traced {
   const { current, times } = fuseBand(kind).breaks;
   const from = `catalog:fuses.${kind}.breaks`;
   if (times * rating.value <= current) return { value: current, from };
-  return work.sheet.work('supply', 'supply.fuse', fuseCurrent, {
-    x_f: { value: times, from: `${from}Times` },
-    I_f: rating,
-  });
+  const x_f = { value: times, from: `${from}Times` };
+  return work.sheet.work('supply', 'supply.fuse', fuseCurrent, { x_f, I_f: rating }, 'I_x.breaks');
 }
 
 /** Longest that a short circuit may last. */

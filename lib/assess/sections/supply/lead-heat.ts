@@ -4,7 +4,7 @@ import { copper } from '@/lib/catalog/copper';
 import { insulations } from '@/lib/catalog/insulation';
 import { freeAir, freeAirCurrent, freeAirSource } from '@/lib/catalog/wire';
 import type { Traced } from '@/lib/quantity/traced';
-import { addCheck, addFigure, type Work } from '../../work';
+import { addCheck, addFigure, finite, type Work } from '../../work';
 import type { LoadWork } from './loads';
 
 export const alpha_20: Traced = { value: copper.alpha20.value, from: 'catalog:copper.alpha20' };
@@ -39,6 +39,7 @@ export function leadHeat(work: Work, load: LoadWork): Traced | string {
       { ...table, I_bat },
       `dtheta_l.${as}`,
     );
+    if (finite(dtheta_l) === null) return null;
     const given = { theta_amb: duty.ambient, dtheta_l };
     return work.sheet.work('supply', 'supply.leadArea', leadTemperature, given, `theta_l.${as}`);
   };
