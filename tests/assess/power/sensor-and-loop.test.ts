@@ -46,7 +46,7 @@ describe('the loop', () => {
     const speed = worked(changed(swingArm, { 'drive.mode': 'speed' }));
     const plant = (190 * (25.2 - 0.9 * 0.042) * 6) / (4 * 4.5 * (52 / 14)) / 150;
     expect(shown('loop.ultimateGain', speed)).toBeCloseTo(Math.PI / (2 * 0.005 * plant), 6);
-    expect(shown('loop.gainRoom', speed)).toBeCloseTo(Math.PI / (2 * 0.005 * plant) / 15, 6);
+    expect(shown('loop.gainRoom', speed)).toBeCloseTo(Math.PI / (2 * 0.005 * plant) / 3, 6);
   });
 
   it.each(['current', 'position'] as const)('makes no estimate for a %s command and says why', (mode) => {

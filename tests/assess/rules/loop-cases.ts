@@ -12,11 +12,21 @@ export const loopCases: readonly RuleCase[] = [
   },
   {
     rule: 'tuned-without-load',
-    title: 'gains of the bare output for a load of 2.7 times the rotor; the same load as stated is their own',
-    fires: { 'loop.tunedWith': 'noLoad' },
-    quiet: { 'loop.tunedWith': 'reckoned' },
+    title:
+      'gains of the bare output that leave 34° with a load of 2.7 times the rotor; the same gains found with it',
+    fires: { 'loop.tunedWith': 'noLoad', 'loop.kp': 6 },
+    quiet: { 'loop.tunedWith': 'thisLoad', 'loop.kp': 6 },
     at: 'loop.tunedWith',
     class: 'major',
+  },
+  {
+    rule: 'tuned-without-load',
+    title:
+      'gains of the bare output that suit the load all the same; a load of less than half the rotor changes little',
+    fires: { 'loop.tunedWith': 'otherLoad' },
+    quiet: { 'loop.tunedWith': 'otherLoad', 'motor.rotorInertia': 8000 },
+    at: 'loop.tunedWith',
+    class: 'minor',
   },
   {
     rule: 'loop-swings-on',

@@ -1,11 +1,13 @@
 // Gains found on the bare output, or with another load, for a load that is heavy beside the rotor.
 import { printNumber, printSI } from '@/lib/quantity/print';
+import type { FindingClass } from '../../assessment';
 import { figureOf, type Judged, type Rule } from '../rule';
 import { gainsToSet } from './margin-small';
 
 /** From here on the load changes what the loop drives by half and more. */
 const heavy = 0.5;
 const least = (20 * Math.PI) / 180;
+const enough = (45 * Math.PI) / 180;
 
 export const tunedWithoutLoad: Rule = {
   key: 'tuned-without-load',
@@ -19,18 +21,25 @@ export const tunedWithoutLoad: Rule = {
     if (tunedWith !== 'noLoad' && tunedWith !== 'otherLoad') return [];
     const ratio = figureOf(judged, 'loop.inertiaRatio');
     if (ratio === null || ratio < heavy) return [];
-    const phase = figureOf(judged, 'loop.phaseMargin');
-    const swings = (figureOf(judged, 'loop.limitCycle') ?? 0) > 0;
     return [
       {
         at: 'loop.tunedWith',
-        class: swings || (phase !== null && phase < least) ? 'critical' : 'major',
+        class: classOf(judged),
         text: `The gains were found ${tunedWith === 'noLoad' ? 'without load' : 'with another load'}, and the load is ${printNumber(ratio)} times the rotor as the output feels it. ${whatHappens(judged)}`,
         advice: gainsToSet(judged),
       },
     ];
   },
 };
+
+/** Minor where the gains suit the load all the same, by margins and simulation. */
+function classOf(judged: Judged): FindingClass {
+  const phase = figureOf(judged, 'loop.phaseMargin') ?? 0;
+  if (phase < least || (figureOf(judged, 'loop.limitCycle') ?? 0) > 0) return 'critical';
+  const over = figureOf(judged, 'loop.overshoot');
+  const arrives = figureOf(judged, 'loop.rise') !== null;
+  return phase >= enough && over !== null && over <= 0.1 && arrives ? 'minor' : 'major';
+}
 
 /** With the load against without, by the simulation where there is one. */
 function whatHappens(judged: Judged): string {
