@@ -1,11 +1,14 @@
 /** The cases of loops, describing functions and moves, worked with the library. */
 import * as kink from '@/lib/calc/loop/describing';
 import { magnitude, margins } from '@/lib/calc/loop/frequency';
+import { marginsOf, rational, sweep } from '@/lib/calc/loop/response';
 import * as sampling from '@/lib/calc/loop/sampling';
 import * as second from '@/lib/calc/loop/second-order';
+import type { Controller, Plant } from '@/lib/calc/loop/simulation/types';
+import { stepTrial } from '@/lib/calc/loop/trial';
 import * as tuning from '@/lib/calc/loop/tuning';
 import * as duty from '@/lib/calc/motion/duty';
-import type { Work, Works } from '../case';
+import type { Inputs, Work, Works } from '../case';
 
 const decibel = (ratio: number | undefined) => 20 * Math.log10(ratio ?? Number.NaN);
 
@@ -114,6 +117,23 @@ export const control: Works = {
     const phases = i.list('T').map((torque, k) => ({ torque, duration: times[k] ?? Number.NaN }));
     return { T_rms: duty.effectiveTorque(phases) };
   },
+  ...Object.fromEntries(
+    ['CTL-21', 'CTL-22', 'CTL-23', 'CTL-24', 'CTL-25', 'CTL-26', 'CTL-27', 'CTL-28', 'CTL-29'].map((id) => [
+      id,
+      open,
+    ]),
+  ),
+  'CTL-30': (i) => {
+    const g = { zeta: i.of('zeta'), omega_n: i.of('wn') };
+    const { metrics } = springAndDamper(g);
+    return {
+      Tp: second.peakTime.of(g),
+      OS: second.overshoot.of(g),
+      Ts: second.settlingTime.of(g),
+      OS_simulated: metrics.overshoot,
+      Ts_simulated: metrics.settling ?? Number.NaN,
+    };
+  },
   'CTL-20': (i) => {
     const t_d = i.of('Td');
     const K = i.of('K');
@@ -135,4 +155,73 @@ function moves(): Work {
       v_peak_tri: duty.fastestMoveSpeed.of({ phi: i.of('d2'), ...limits }),
     };
   };
+}
+
+/** Margins of an open loop by its polynomials, over six decades. */
+function open(i: Inputs): ReturnType<Work> {
+  const swept = (delay: number) => sweep(rational(i.list('num'), i.list('den'), delay), 1e-3, 1e3);
+  const m = marginsOf(swept(0));
+  const all: Record<string, number> = {
+    GM: m.gainMargin ?? Number.NaN,
+    w_pc: m.phaseCrossover ?? Number.NaN,
+    PM: m.phaseMargin ?? Number.NaN,
+    w_gc: m.gainCrossover ?? Number.NaN,
+  };
+  if (i.prints.includes('PM_delayed'))
+    all.PM_delayed = marginsOf(swept(i.of('delay'))).phaseMargin ?? Number.NaN;
+  return Object.fromEntries(i.prints.map((name) => [name, all[name] ?? Number.NaN]));
+}
+
+/** One inertia under a current command whose gains make the loop omega_n² / (s (s + 2 zeta omega_n)). */
+function springAndDamper({ zeta, omega_n }: { readonly zeta: number; readonly omega_n: number }) {
+  const none = Number.POSITIVE_INFINITY;
+  const plant: Plant = {
+    ratio: 1,
+    motor: { torqueConstant: 1, resistance: 1e-6, inductance: 0, dragTorque: 0, inertia: 0.5 },
+    supply: {
+      voltage: 1e6,
+      resistance: 0,
+      motorCurrentLimit: none,
+      batteryCurrentLimit: none,
+      regenCurrentLimit: none,
+      dutyLimit: 1,
+      canReverse: true,
+    },
+    train: { stiffness: 1e6, damping: 100, backlash: 0, efficiency: 1 },
+    load: {
+      inertia: 0.5,
+      gravityTorque: 0,
+      gravityAngle: 0,
+      externalTorque: 0,
+      dryFriction: 0,
+      breakaway: 1,
+      stribeckSpeed: 0.01,
+      // The damping of the open loop stands at the output.
+      viscousFriction: 2 * zeta * omega_n,
+      lowStop: -none,
+      highStop: none,
+      stopStiffness: none,
+    },
+  };
+  const controller: Controller = {
+    period: 1e-4,
+    kp: omega_n ** 2,
+    ki: 0,
+    kd: 0,
+    travel: 1,
+    derivativeFilter: 0,
+    deadBand: 0,
+    outputLimit: 1e6,
+    rampTime: 0,
+    integralLimit: 0,
+    commandQuantum: 0,
+    sensor: { quantum: 0, noise: 0, backlash: 0, offset: 0, filter: 0, period: 0, sign: 1 },
+    latency: 0,
+    drive: { kind: 'current', full: 1, lag: 0, sign: 1, framePeriod: 0 },
+    followingLimit: none,
+    followingTime: 0,
+    watch: { low: -none, high: none, jump: none, stillTime: none, stillCommand: none },
+    whenTripped: 'coast',
+  };
+  return stepTrial(plant, controller, 0.1, { innerStep: 1e-4, duration: 2 });
 }
