@@ -11,6 +11,8 @@ import { fixture } from './elements/fixture';
 import fixtureCases from './elements/fixture.json';
 import { hazard } from './elements/hazard';
 import hazardCases from './elements/hazard.json';
+import { motion } from './elements/motion';
+import motionCases from './elements/motion.json';
 import { motor } from './elements/motor';
 import motorCases from './elements/motor.json';
 import { sensor } from './elements/sensor';
@@ -84,6 +86,7 @@ export const shelves: readonly Shelf[] = [
   shelf('fixture and statics', fixtureCases, fixture),
   shelf('wire and packs', supplyCases, supply),
   shelf('motor and heat', motorCases, motor),
+  shelf('motion', motionCases, motion),
   shelf('sensors', sensorCases, sensor),
   shelf('loop and motion', controlCases, control),
   shelf('energy and contact', hazardCases, hazard),
