@@ -1,6 +1,6 @@
 // The rules on everything but the teeth, in the order of the power flow.
 
-import { batteryLimitIdle } from './drive/battery-limit-idle';
+import { batteryLimitAboveSupply } from './drive/battery-limit-above-supply';
 import { brakeResistorTooSmall } from './drive/brake-resistor-too-small';
 import { commandTimeout } from './drive/command-timeout';
 import { controllerTooSmall } from './drive/controller-too-small';
@@ -107,7 +107,7 @@ export const powerRules: readonly Rule[] = [
   currentLimitTooLow,
   limitAboveMotor,
   limitAboveController,
-  batteryLimitIdle,
+  batteryLimitAboveSupply,
   stallBurnsWinding,
   oneWayDrive,
   sensorlessHold,

@@ -273,7 +273,7 @@ const base: Design = {
     reach: 600,
     guard: true,
     stopButton: false,
-    peopleInReach: null,
+    peopleInReach: 'nobody',
   },
   coupons: [],
 };

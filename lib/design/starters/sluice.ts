@@ -287,7 +287,7 @@ export const sluice: Design = {
     reach: 500,
     guard: true,
     stopButton: true,
-    peopleInReach: null,
+    peopleInReach: 'nobody',
   },
   coupons: [],
 };
