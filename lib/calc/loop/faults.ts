@@ -146,7 +146,8 @@ function aheadOf({ ratio, motor, supply }: Plant, controller: Controller, speed:
       : drive.kind === 'duty'
         ? (motor.torqueConstant * motorSpeed) / (supply.voltage * drive.full)
         : 0;
-  return (Math.max(-outputLimit, Math.min(outputLimit, share)) * travel) / kp;
+  const ahead = (Math.max(-outputLimit, Math.min(outputLimit, share)) * travel) / kp;
+  return Math.max(-travel, Math.min(travel, ahead));
 }
 
 /** The greatest distance from where the output was at a time until some time later, rad. */

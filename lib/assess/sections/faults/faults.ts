@@ -25,7 +25,7 @@ export function faultsSection(work: Work, loop: LoopPlant | string, simulate: bo
   const controller = { ...wired, watch: watchOf(work, wired, ends, taken) };
   const { armLength } = work.design.duty;
   const tip =
-    armLength.value > 0
+    armLength.value > 1e-3
       ? taken.take('phi_tip', work.sheet.work('faults', 'duty', tipAngle, { s: tipWay, r_arm: armLength }))
       : undefined;
   const cases = casesOf(work, loop.plant, controller, ends, taken);

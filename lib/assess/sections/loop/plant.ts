@@ -93,6 +93,8 @@ export function plantOf(
     load: { inertia: taken.take('J_on', J_L), ...loadPart(work, taken), ...endsOf(work, taken) },
   };
   const controller = controllerOf(work, given, taken);
+  if (taken.inputs.some(({ value }) => !Number.isFinite(value)))
+    return 'Not simulated: a number that it is made of is beyond all bounds.';
   return {
     plant,
     controller,

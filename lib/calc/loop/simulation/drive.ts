@@ -44,8 +44,11 @@ export class Drive {
     const { lag } = controller.drive;
     this.keep = lag > 0 ? Math.exp(-h / lag) : 0;
     this.mean = lag > 0 ? ((1 - this.keep) * lag) / h : 0;
-    this.slow = motor.inductance / motor.resistance > 2 * h;
     const rotor = motor.inertia * ratio * ratio;
+    // Nor is it followed step by step where it swings against the rotor faster than the steps resolve.
+    this.slow =
+      motor.inductance / motor.resistance > 2 * h &&
+      (this.perAmpere * h) ** 2 < 0.25 * motor.inductance * rotor;
     const wanted = Math.max(lag, 1e-3);
     // With the winding's current worked step by step the regulator may not be faster than the steps.
     const settled = this.slow ? Math.max(wanted, 4 * h) : wanted;

@@ -14,6 +14,8 @@ const rotorRests = 8;
 const outputRests = 9;
 
 const mostEvents = 24;
+/** Radians that the two masses swing in a step, at most. */
+const stiffest = 20;
 
 /**
  * The rule keeps the energy of a linear spring exactly and is stable at any stiffness. Kinks (teeth meeting and parting,
@@ -45,16 +47,23 @@ export class Mechanics {
   private readonly drag: number;
   private readonly lossFactor: number;
   private readonly stopStiffness: number;
+  private readonly stiffness: number;
+  private readonly damping: number;
 
+  /** `h` is the longest step that it will be moved on by, s: a train much stiffer than that resolves is as good as rigid. */
   constructor(
     private readonly plant: Plant,
     start: { readonly angle: number; readonly speed?: number },
+    h = 5e-5,
   ) {
     const { ratio, motor, train, load } = plant;
     this.rotorInertia = motor.inertia * ratio * ratio;
     this.drag = motor.dragTorque * ratio;
     this.lossFactor = 1 / train.efficiency - 1;
-    this.stopStiffness = Number.isFinite(load.stopStiffness) ? load.stopStiffness : 1000 * train.stiffness;
+    const together = (this.rotorInertia * load.inertia) / (this.rotorInertia + load.inertia);
+    this.stiffness = Math.min(train.stiffness, together * (stiffest / h) ** 2);
+    this.damping = train.damping * Math.sqrt(this.stiffness / train.stiffness);
+    this.stopStiffness = Number.isFinite(load.stopStiffness) ? load.stopStiffness : 1000 * this.stiffness;
     this.output = start.angle;
     this.outputSpeed = start.speed ?? 0;
     this.rotorSpeed = this.outputSpeed;
@@ -62,7 +71,7 @@ export class Mechanics {
     const pull = this.pullAt(start.angle);
     const carried = Math.abs(pull) > load.dryFriction ? -pull : 0;
     this.contact = carried === 0 ? 0 : Math.sign(carried);
-    this.rotor = start.angle + carried / train.stiffness + (this.contact * train.backlash) / 2;
+    this.rotor = start.angle + carried / this.stiffness + (this.contact * train.backlash) / 2;
     this.toothTorque = carried;
   }
 
@@ -80,13 +89,13 @@ export class Mechanics {
 
   /** Energy of motion, spring, stop and weight, J. */
   energy(): number {
-    const { train, load } = this.plant;
+    const { load } = this.plant;
     const give = this.give();
     const into = this.intoStop();
     return (
       (this.rotorInertia * this.rotorSpeed ** 2) / 2 +
       (load.inertia * this.outputSpeed ** 2) / 2 +
-      (train.stiffness * give ** 2) / 2 +
+      (this.stiffness * give ** 2) / 2 +
       (this.stopStiffness * into ** 2) / 2 +
       load.gravityTorque * Math.sin(this.output - load.gravityAngle) -
       load.externalTorque * this.output
@@ -107,8 +116,8 @@ export class Mechanics {
   /** Moves on by h (s) under a motor torque of `push` − `hold` × rotor speed, both at the output. */
   advance(h: number, push: number, hold: number): void {
     const { train, load } = this.plant;
-    const k = train.stiffness;
-    const c = train.damping;
+    const k = this.stiffness;
+    const c = this.damping;
     const half = train.backlash / 2;
     const linked = half === 0;
     const Jm = this.rotorInertia;

@@ -28,7 +28,7 @@ export function simulate(plant: Plant, controller: Controller, run: Run): Result
   const between = Math.max(1, Math.ceil(period / (run.innerStep ?? usualStep) - 1e-9));
   const h = period / between;
   const steps = Math.max(1, Math.round(run.duration / h));
-  const mechanics = new Mechanics(plant, run.start);
+  const mechanics = new Mechanics(plant, run.start, h);
   const drive = new Drive(plant, controller, h);
   const control = new Control(controller, run.start.angle, run.seed);
   const { fault, free } = run;
