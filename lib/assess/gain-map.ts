@@ -125,7 +125,7 @@ const short = 0.1;
 
 function verdictOf({ metrics, cycle, result }: StepTrial, way: number, duration: number): GainVerdict {
   const last = Math.abs((result.output.at(-1) ?? 0) - way);
-  if (cycle > unstable * way || metrics.overshoot > 1 || last > 2 * way) return 'unstable';
+  if (cycle > unstable * way || metrics.overshoot > 1) return 'unstable';
   if (cycle > 0 || metrics.overshoot > ringing) return 'ringing';
   const late = metrics.rise === null || metrics.rise > slow * duration || last > short * way;
   return late ? 'sluggish' : 'good';

@@ -61,7 +61,7 @@ export function runsOf(work: Work, plant: LoopPlant, both: Both<Margined>): Runs
     }),
   });
   const { kept } = both.loaded;
-  const quick = { ...pace, innerStep: 5e-4, duration: Math.min(2, pace.duration) };
+  const quick = { ...pace, innerStep: 5e-4 };
   const good =
     kept === null
       ? null
