@@ -200,7 +200,19 @@ describe('the order', () => {
   it('of sections is that of the power flow, of findings the worst first', () => {
     const a = assess(lifter);
     const train = ['gears', 'shafts', 'hubs', 'bearings', 'case', 'stiffness'];
-    const flow = ['duty', 'supply', 'motor', 'drive', ...train, 'output', 'strike', 'sensor', 'loop', 'rig'];
+    const flow = [
+      'duty',
+      'supply',
+      'motor',
+      'drive',
+      ...train,
+      'output',
+      'strike',
+      'sensor',
+      'loop',
+      'faults',
+      'rig',
+    ];
     const places = a.figures.map((f) => flow.indexOf(f.section));
     expect(places).toEqual(places.toSorted((x, y) => x - y));
     const rank = { critical: 0, major: 1, minor: 2 };
