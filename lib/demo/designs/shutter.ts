@@ -315,7 +315,7 @@ export const shutter: DemoDesign = {
     {
       author: 'tam',
       changeNote:
-        'Stage 1 with module 1.5, stage 2 with 2, stage 3 with 3. Stage 2 solid again with 24 mm face. Pinions of 17 teeth in stages 2 and 3, the last hobbed in POM on a PA12 wheel for the flanks. Two hubs changed because they slip: a flat for the motor pinion, a key for the chain wheel. Springs of 60 mm for the foam at the stops. Motor current limit 5 A, so that a jam cannot force what breaks. Bolted to the cast plate, pull of 120 N·m shown.',
+        'Stage 1 with module 1.5, stage 2 with 2, stage 3 with 3. Stage 2 solid again with 24 mm face. Pinions of 17 teeth in stages 2 and 3, the last hobbed in POM on a PA12 wheel for the flanks. Two hubs changed because they slip: a flat for the motor pinion, a key for the chain wheel. Springs of 60 mm for the foam at the stops. Motor current limit 5 A, so that a jam cannot force what breaks. Bolted to the cast plate, pull of 120 N·m shown. Direction of motor and reading tried by hand and at low current; the loop now stops when it is 25° off for half a second, or when its reading stands still.',
       edits: [
         set('train.stages.mot.module', '1.5 mm'),
         set('train.stages.mot.faceWidth', '16 mm'),
@@ -345,6 +345,10 @@ export const shutter: DemoDesign = {
         set('rig.held', 'bolts'),
         set('rig.holdTorque', '120 N m'),
         set('rig.stopButton', 'yes'),
+        set('drive.motorDirection', 'agrees'),
+        set('loop.followingLimit', '25 deg'),
+        set('loop.followingTime', '500 ms'),
+        set('loop.feedbackWatch', 'rate'),
       ],
     },
   ],
