@@ -12,8 +12,8 @@ export interface Root extends Followed {
 }
 
 export type Subject =
-  | { readonly kind: 'check'; readonly check: Check }
-  | { readonly kind: 'figure'; readonly figure: Figure }
+  | { readonly kind: 'check'; readonly check: Check; readonly readOff?: readonly Curve[] }
+  | { readonly kind: 'figure'; readonly figure: Figure; readonly readOff?: readonly Curve[] }
   | { readonly kind: 'curve'; readonly curve: Curve };
 
 export type SubjectKind = Subject['kind'];
@@ -25,11 +25,14 @@ export function subjectOf(assessment: Assessment, kind: SubjectKind, key: string
   switch (kind) {
     case 'check': {
       const check = named(assessment.checks);
-      return check === undefined ? null : { kind, check };
+      if (check === undefined) return null;
+      const { demand, capacity } = check.origins ?? { demand: null, capacity: null };
+      return { kind, check, readOff: curvesBehind(assessment, demand, capacity) };
     }
     case 'figure': {
       const figure = named(assessment.figures);
-      return figure === undefined ? null : { kind, figure };
+      if (figure === undefined) return null;
+      return { kind, figure, readOff: curvesBehind(assessment, figure.origin) };
     }
     case 'curve': {
       const curve = named(assessment.curves);
@@ -38,16 +41,28 @@ export function subjectOf(assessment: Assessment, kind: SubjectKind, key: string
   }
 }
 
-/** The numbers to follow, in the order of reading. A number that is not there is left out. */
+/** The curves that simulated numbers are read off. */
+function curvesBehind({ curves }: Assessment, ...origins: readonly (string | null | undefined)[]): Curve[] {
+  return curves.filter(({ key }) => origins.includes(`curve:${key}`));
+}
+
+/**
+ * The numbers to follow, in the order of reading; behind a number that is read off a curve, what the curve is drawn from. A
+ * number that is not there is left out.
+ */
 export function rootsOf(subject: Subject): Root[] {
   switch (subject.kind) {
     case 'check':
-      return rootsOfCheck(subject.check);
+      return [...rootsOfCheck(subject.check), ...(subject.readOff ?? []).flatMap(drawnFrom)];
     case 'figure':
-      return rootsOfFigure(subject.figure);
+      return [...rootsOfFigure(subject.figure), ...(subject.readOff ?? []).flatMap(drawnFrom)];
     case 'curve':
       return rootsOfCurve(subject.curve);
   }
+}
+
+function drawnFrom({ inputs }: Curve): Root[] {
+  return inputs.map(({ symbol, value, from }) => ({ label: '', symbol, value, unit: null, from }));
 }
 
 function rootsOfCheck(check: Check): Root[] {
@@ -69,10 +84,10 @@ function rootsOfFigure({ label, symbol, value, unit, origin }: Figure): Root[] {
   return value === null ? [] : [{ label, symbol, value, unit, from: origin }];
 }
 
-function rootsOfCurve({ marks, inputs, yUnit }: Curve): Root[] {
+function rootsOfCurve(curve: Curve): Root[] {
+  const { marks, yUnit } = curve;
   const marked = marks.flatMap(({ label, y, from }) =>
     from === undefined ? [] : [{ label, symbol: null, value: y, unit: yUnit, from }],
   );
-  const drawn = inputs.map(({ symbol, value, from }) => ({ label: '', symbol, value, unit: null, from }));
-  return [...marked, ...drawn];
+  return [...marked, ...drawnFrom(curve)];
 }

@@ -30,21 +30,16 @@ function greatest(plant: Sweep, shape: Gains): number | undefined {
   return greatestGain(through(plant, controllerResponse(shape)), keptMargins.phase, keptMargins.gain);
 }
 
-function scaled({ ki, kd, derivativeFilter }: Gains, kp: number): Gains {
-  return { kp, ki: kp * ki, kd: kp * kd, derivativeFilter };
+/** All gains raised or lowered together. */
+function scaled({ kp, ki, kd, derivativeFilter }: Gains, factor: number): Gains {
+  return { kp: factor * kp, ki: factor * ki, kd: factor * kd, derivativeFilter };
 }
 
 /** The first of the gains, lowered by the root of 2 at a time, that a trial finds good; null where none of five is. */
 export function loweredUntil(gains: Gains, good: (tried: Gains) => boolean): Gains | null {
   for (let n = 0; n < 5; n += 1) {
-    const tried = scaledBy(gains, 2 ** (-n / 2));
+    const tried = scaled(gains, 2 ** (-n / 2));
     if (good(tried)) return tried;
   }
   return null;
-}
-
-/** All gains raised or lowered together. */
-export function scaledBy(gains: Gains, factor: number): Gains {
-  const { kp, ki, kd } = gains;
-  return { ...gains, kp: factor * kp, ki: factor * ki, kd: factor * kd };
 }

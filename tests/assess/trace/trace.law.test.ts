@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import type { Assessment, Step } from '@/lib/assess/assessment';
 import { catalogRow } from '@/lib/assess/trace/rows';
-import { type Root, rootsOf, type Subject } from '@/lib/assess/trace/subject';
+import { type Root, rootsOf, type Subject, subjectOf } from '@/lib/assess/trace/subject';
 import { type Origin, type Trace, traceOf } from '@/lib/assess/trace/trace';
 import type { Design } from '@/lib/design/document';
 import { starterKeys, starters } from '@/lib/design/starters/registry';
@@ -167,6 +167,23 @@ describe('following a number', () => {
       [3, true],
       [4, false],
     ]);
+  });
+
+  it('of a simulation leads to its curve, and behind it to all that the curve is drawn from', () => {
+    const a = assess(starters.slew.document, { sheet: true });
+    const [figure, check] = [subjectOf(a, 'figure', 'loop.overshoot'), subjectOf(a, 'check', 'loop.teeth')];
+    for (const [subject, key] of [
+      [figure, 'loop.step'],
+      [check, 'loop.torque'],
+    ] as const) {
+      if (subject === null) throw new Error('The slew has no simulated loop.');
+      const { roots, steps } = traceOf(a.sheet, rootsOf(subject));
+      expect(roots[0]?.origin).toEqual({ kind: 'curve', key });
+      const inputs = a.curves.find((c) => c.key === key)?.inputs ?? [];
+      expect(roots.slice(-inputs.length).map((r) => r.symbol)).toEqual(inputs.map((i) => i.symbol));
+      expect(roots.some((r) => r.origin.kind === 'field' && r.origin.path === 'loop.kp')).toBe(true);
+      expect(steps.size).toBeGreaterThan(10);
+    }
   });
 
   it('is the same for any order in which steps were kept, since ways lead by keys', () => {
