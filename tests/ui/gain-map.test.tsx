@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { GainMapCell, GainVerdict } from '@/lib/assess/gain-map';
 import { GainMap } from '@/lib/ui/gain-map/gain-map';
 import { mapLayout } from '@/lib/ui/gain-map/layout';
-import { type DrawnMap, nearestGain, quickestGood, runsOf } from '@/lib/ui/gain-map/reading';
+import { type DrawnMap, highestGood, nearestGain, runsOf } from '@/lib/ui/gain-map/reading';
 import { mapSentences } from '@/lib/ui/gain-map/words';
 import { markup, words } from './render';
 
@@ -80,8 +80,8 @@ describe('its sentences', () => {
   it('say what the entered gain does with each load, and what a gain found at one load does at the other', () => {
     expect(mapSentences(rising)).toEqual([
       'With the gain entered, 9, the loop is unstable without load, rings with the stated load, and settles well with twice that.',
-      'Without load the quickest good gain is 2.78; with the stated load it is sluggish.',
-      'With the stated load the quickest good gain is 7.2; without load it is unstable.',
+      'Without load the highest good gain is 2.78; with the stated load it is sluggish.',
+      'With the stated load the highest good gain is 7.2; without load it is unstable.',
     ]);
   });
 
@@ -93,10 +93,23 @@ describe('its sentences', () => {
     ]);
   });
 
-  it('take the gain that settles soonest, not the greatest', () => {
-    const all = mapWith(() => 'good');
-    const cells = all.cells.map((cell, i) => ({ ...cell, settling: i % 24 === 5 ? 0.001 : 1 }));
-    expect(quickestGood({ ...all, cells }, 3)).toBe(5);
+  it('say once what the loop does with two loads alike', () => {
+    const first = (verdictOf: (gain: number, load: number) => GainVerdict) =>
+      mapSentences(mapWith(verdictOf))[0];
+    expect(first((_, load) => (load > 1.5 ? 'sluggish' : 'good'))).toBe(
+      'With the gain entered, 9, the loop settles well without load and with the stated load, and is sluggish with twice that.',
+    );
+    expect(first((_, load) => (load < 0.5 ? 'ringing' : 'good'))).toBe(
+      'With the gain entered, 9, the loop rings without load, and settles well with the stated load and with twice that.',
+    );
+  });
+
+  it('take the highest good gain, whether or not it settles within the run', () => {
+    const all = mapWith((gain) => (gain < 10 ? 'good' : 'ringing'));
+    const cells = all.cells.map((cell) => ({ ...cell, settling: null }));
+    const place = highestGood({ ...all, cells }, 3) ?? Number.NaN;
+    expect(gains[place]).toBeLessThan(10);
+    expect(gains[place + 1]).toBeGreaterThanOrEqual(10);
   });
 });
 

@@ -36,16 +36,10 @@ function nearest(values: readonly number[], distance: (value: number) => number)
   );
 }
 
-/** Place of the gain that settles soonest among the good ones of a load; null when none is good. */
-export function quickestGood(map: DrawnMap, load: number): number | null {
-  let best: number | null = null;
-  let least = Infinity;
-  rowOf(map, load).forEach((cell, gain) => {
-    if (cell.verdict !== 'good' || cell.settling === null || cell.settling >= least) return;
-    least = cell.settling;
-    best = gain;
-  });
-  return best;
+/** Place of the highest good gain of a load, which is where someone ends who raises it until the loop rings; null when none is good. */
+export function highestGood(map: DrawnMap, load: number): number | null {
+  const place = rowOf(map, load).findLastIndex((cell) => cell.verdict === 'good');
+  return place < 0 ? null : place;
 }
 
 /** Neighbouring gains of one load on which the verdict is the same. */

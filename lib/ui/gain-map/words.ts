@@ -1,7 +1,7 @@
 // A map of gains against loads in sentences.
 import type { GainVerdict } from '@/lib/assess/gain-map';
 import { printEntered, printNumber } from '@/lib/quantity/print';
-import { type DrawnMap, nearestGain, nearestLoad, quickestGood, rowOf } from './reading';
+import { type DrawnMap, highestGood, nearestGain, nearestLoad, rowOf } from './reading';
 
 /** What a loop does, after its subject. */
 const does = {
@@ -32,19 +32,23 @@ function presentSentence(map: DrawnMap): string {
   if (none === undefined || stated === undefined || twice === undefined) return '';
   if (none === stated && stated === twice)
     return `${entered} the loop ${does[stated]} with every load from none to twice the stated one.`;
+  if (none === stated)
+    return `${entered} the loop ${does[none]} without load and with the stated load, and ${does[twice]} with twice that.`;
+  if (stated === twice)
+    return `${entered} the loop ${does[none]} without load, and ${does[stated]} with the stated load and with twice that.`;
   return `${entered} the loop ${does[none]} without load, ${does[stated]} with the stated load, and ${does[twice]} with twice that.`;
 }
 
-/** The quickest good gain at one load, and what becomes of it at another. */
+/** The highest good gain at one load, and what becomes of it at another. */
 function foundSentence(map: DrawnMap, found: 0 | 1, used: 0 | 1): string {
   const { plan } = map;
-  const gain = quickestGood(map, nearestLoad(plan, found));
+  const gain = highestGood(map, nearestLoad(plan, found));
   const start = found === 0 ? 'Without load' : 'With the stated load';
   if (gain === null) return `${start} no gain of this map is good.`;
   const then = rowOf(map, nearestLoad(plan, used))[gain]?.verdict;
   if (then === undefined) return '';
   const word = then === 'good' ? 'still settles well' : does[then];
-  return `${start} the quickest good gain is ${gainText(plan.gains[gain] ?? Number.NaN)}; ${at[used]} it ${word}.`;
+  return `${start} the highest good gain is ${gainText(plan.gains[gain] ?? Number.NaN)}; ${at[used]} it ${word}.`;
 }
 
 /** A gain to three digits, without noughts that say nothing. */

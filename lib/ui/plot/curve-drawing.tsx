@@ -2,7 +2,8 @@
 
 import type { Curve } from '@/lib/assess/assessment';
 import { unitOf } from '@/lib/quantity/units';
-import { lineTypes, type PlotLayout, sample } from './layout';
+import { lineTypes, manyLines, type PlotLayout, sample } from './layout';
+import { placesOnLines } from './on-lines';
 import { ShaftSketch, sketchHeight } from './shaft-sketch';
 
 interface CurveDrawingProps {
@@ -41,6 +42,7 @@ export function CurveDrawing({ curve, layout: l, form, alone = false }: CurveDra
             </g>
           ))
         : null}
+      {curve.lines.length > manyLines ? <NumbersOnLines layout={l} /> : null}
       {l.marks.map((m) => (
         <g key={m.label.text}>
           <path className="plot-mark" d={`M${m.x - 6} ${m.y}h12M${m.x} ${m.y - 6}v12`} />
@@ -50,6 +52,21 @@ export function CurveDrawing({ curve, layout: l, form, alone = false }: CurveDra
         </g>
       ))}
     </svg>
+  );
+}
+
+function NumbersOnLines({ layout: l }: { readonly layout: PlotLayout }) {
+  return placesOnLines(l.lines.map((line) => line.points)).map((place, i) =>
+    place === null ? null : (
+      <text
+        key={l.lines[i]?.label.text}
+        className="plot-on-line plot-halo"
+        x={place.x.toFixed(1)}
+        y={(place.y + 4).toFixed(1)}
+      >
+        {i + 1}
+      </text>
+    ),
   );
 }
 

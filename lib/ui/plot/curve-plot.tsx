@@ -6,7 +6,7 @@ import { Quantity } from '../marks/quantity';
 import { PartFold } from '../sheet/part-fold';
 import { RuledTable } from '../table/ruled-table';
 import { axisWords, CurveDrawing } from './curve-drawing';
-import { lineTypes, markLetter, plotLayout } from './layout';
+import { lineLabel, lineTypes, markLetter, plotLayout } from './layout';
 
 /** How many rows of numbers the folded table shows at most. */
 const mostRows = 24;
@@ -38,7 +38,7 @@ export function CurvePlot({ curve, workedHref, small = false, inFull }: CurvePlo
             <svg className="drawing" viewBox="0 0 40 14" aria-hidden="true" focusable="false">
               <path className={`plot-line plot-line-${i % lineTypes}`} d="M0 7H40" />
             </svg>
-            {line.label}
+            {lineLabel(curve, i)}
           </li>
         ))}
       </ul>

@@ -34,6 +34,15 @@ interface PlotLine {
 /** How many line types there are before they come again. */
 export const lineTypes = 7;
 
+/** The label of a line; in a plot of many, with the number that stands on the line. */
+export function lineLabel({ lines }: Pick<Curve, 'lines'>, place: number): string {
+  const label = lines[place]?.label ?? '';
+  return lines.length > manyLines ? `${place + 1} ${label}` : label;
+}
+
+/** More lines than this are hard to tell by their types alone. */
+export const manyLines = 4;
+
 const labelHeight = 16;
 /** Length of the sample of a line before its label. */
 export const sample = 26;
@@ -41,7 +50,7 @@ export const sample = 26;
 /** Lays a curve out at a width; `narrow` leaves no column for the labels, which then stand in a key below. */
 export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
   const shown = inShownUnits(curve);
-  const widest = Math.max(0, ...curve.lines.map((l) => textWidth(l.label, 13)));
+  const widest = Math.max(0, ...curve.lines.map((_, i) => textWidth(lineLabel(curve, i), 13)));
   const width = form === 'wide' ? 760 : 360;
   const height = form === 'wide' ? 360 : 270;
   const left = 50;
@@ -63,7 +72,7 @@ export function plotLayout(curve: Curve, form: 'wide' | 'narrow'): PlotLayout {
   );
   const place = (p: CurvePoint) => `${x.scale(p.x).toFixed(1)} ${y.scale(p.y).toFixed(1)}`;
   const ends = shown.lines.map((points, i) => ({
-    text: curve.lines[i]?.label ?? '',
+    text: lineLabel(curve, i),
     y: y.scale(points.at(-1)?.y ?? 0) + 4.5,
   }));
   const spread = spreadOut(

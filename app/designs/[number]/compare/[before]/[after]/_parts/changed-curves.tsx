@@ -26,8 +26,8 @@ export function ChangedCurves({ view, inFull }: ChangedCurvesProps) {
       {others.length === 0 ? null : (
         <>
           <p className="hush">
-            Thin and dashed: {names.names[0]}. In full: {names.names[1]}. Letters stand at the ends of the
-            lines.
+            Thin and dashed: {names.names[0]}. In full: {names.names[1]}. Number and letter stand on each
+            line; what did not change is drawn once.
           </p>
           <Overlays view={view} pairs={others} inFull={inFull} />
         </>
