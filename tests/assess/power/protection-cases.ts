@@ -117,6 +117,14 @@ export const protectionCases: readonly RuleCase[] = [
     class: 'critical',
   },
   {
+    rule: 'bench-cannot-sink',
+    title: '1000 µF rise far above what the drive bears; 1 F takes the whole move',
+    fires: { ...bench, 'supply.benchSinks': false },
+    quiet: { ...bench, 'supply.benchSinks': false, 'drive.inputCapacitance': 1e6 },
+    at: 'supply.benchSinks',
+    class: 'critical',
+  },
+  {
     rule: 'inrush-without-precharge',
     title: '1000 µF at 25.2 V hold 0.32 J; a resistor fills them gently',
     fires: { 'drive.prechargeResistor': null },

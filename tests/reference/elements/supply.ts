@@ -210,6 +210,20 @@ export const supply: Works = {
       fuseBands.fast.gates.flatMap((gate) => (gate[edge] === null ? [] : [gate[edge]]));
     return { least: of('least'), most: of('most') };
   },
+  'WIR-30': (i) => {
+    const I = i.list('A').map((A) => freeAirCurrent(A) ?? Number.NaN);
+    const { ambient, rise, conductor } = freeAir;
+    const dtheta_l = leads.leadRise.of({
+      I_bat: I[3] ?? Number.NaN,
+      I_z: I[3] ?? Number.NaN,
+      dtheta_z: rise.value,
+      alpha_20: copper.alpha20.value,
+      theta_amb: ambient.value,
+      theta_z: conductor.value,
+      theta_20: copper.reference.value,
+    });
+    return { I, theta: leads.leadTemperature.of({ theta_amb: ambient.value, dtheta_l }) };
+  },
   'WIR-29': (i) => ({
     k: i.list('from').map((theta_i, n) =>
       Math.sqrt(
