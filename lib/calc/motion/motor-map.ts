@@ -12,16 +12,19 @@ export interface MotorMap {
   readonly brakingBelow: readonly number[];
 }
 
+/** An actuator whose motor current is limited. */
+export interface Limited extends EnvelopeActuator {
+  readonly motorCurrentLimit: number;
+  /** Ω while it brakes: a cold winding burns the least of what comes back. The same as while driving where not given. */
+  readonly brakingResistance?: number | undefined;
+}
+
 /**
  * The map of an actuator on a supply. `returned` (W) is what may flow back into the supply. Braking is bounded by the
  * motor current limit, which must be set, and by what flows back: emf × current less copper loss. The motor's drag
  * takes from driving and adds to braking. Source: linear motor model and energy balance.
  */
-export function motorMap(
-  actuator: EnvelopeActuator & { readonly motorCurrentLimit: number },
-  source: EnvelopeSource,
-  returned: number,
-): MotorMap {
+export function motorMap(actuator: Limited, source: EnvelopeSource, returned: number): MotorMap {
   const own: EnvelopeActuator = { ...actuator, ratio: 1, trainEfficiency: 1 };
   const free = freeSpeed(actuator, source);
   const top = Math.min(free, actuator.maxSpeed ?? free);
@@ -54,8 +57,10 @@ function knots(actuator: Limited, source: EnvelopeSource, returned: number, top:
   const pastPower = U ** 2 > 4 * R_d * power ? K_v * (U - most * (R + R_d)) : top;
   bend(Math.max(0, atPower), Math.min(top, pastPower), 5, 1, add);
   // What may be braked falls steepest where its bound sets in.
-  bend(K_v * (returned / I + I * R), top, 8, 1.5, add);
-  return speeds.sort((a, b) => a - b);
+  const burnt = actuator.brakingResistance ?? R;
+  bend(K_v * (returned / I + I * burnt), top, 8, 1.5, add);
+  // Two limits may take over at one speed.
+  return speeds.sort((a, b) => a - b).filter((speed, i) => speed !== speeds[i - 1]);
 }
 
 const even = 6;
@@ -75,11 +80,10 @@ function bend(
     add(start * (to / start) ** ((k / steps) ** gathering));
 }
 
-type Limited = EnvelopeActuator & { readonly motorCurrentLimit: number };
-
 /** Torque that brakes the motor's shaft at a speed (rad/s), N m: the greatest current whose returned power is within bounds. */
 export function brakingTorque(actuator: Limited, returned: number, speed: number): number {
-  const { speedConstant: K_v, resistance: R, motorCurrentLimit: I_lim, noLoadCurrent: I_0 } = actuator;
+  const { speedConstant: K_v, motorCurrentLimit: I_lim, noLoadCurrent: I_0 } = actuator;
+  const R = actuator.brakingResistance ?? actuator.resistance;
   const emf = speed / K_v;
   const whole = emf * I_lim - R * I_lim ** 2 <= returned;
   // Above the bound only the smaller of the two currents that return so much is within reach of a braking drive.

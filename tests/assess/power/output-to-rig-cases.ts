@@ -83,6 +83,24 @@ export const outputToRigCases: readonly RuleCase[] = [
     class: 'major',
   },
   {
+    rule: 'move-not-braked',
+    title: 'a bench supply that cannot sink; one that can',
+    fires: {
+      'supply.kind': 'bench',
+      'supply.benchVoltage': 24,
+      'supply.benchCurrent': 20,
+      'supply.benchSinks': false,
+    },
+    quiet: {
+      'supply.kind': 'bench',
+      'supply.benchVoltage': 24,
+      'supply.benchCurrent': 20,
+      'supply.benchSinks': true,
+    },
+    at: 'supply.benchSinks',
+    class: 'major',
+  },
+  {
     rule: 'sensor-wrong-turn',
     title: '150° times 3 are 450°, more than the one turn that it knows; times 2.3 they are 345°',
     fires: { 'sensor.ratio': 3, 'sensor.travel': 1080 },

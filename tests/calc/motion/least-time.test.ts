@@ -166,3 +166,38 @@ describe('the fastest ratio', () => {
     expect(best?.ratio ?? 0).toBeLessThan(Math.sqrt(1e5) * 1.03);
   });
 });
+
+describe('the map of a motor', () => {
+  it('rises from rest in distinct speeds, whatever the limits, and gives no negative torque', () => {
+    fc.assert(
+      fc.property(
+        fc.record({
+          I: fc.double({ min: 0.1, max: 200, noNaN: true }),
+          U: fc.double({ min: 0, max: 60, noNaN: true }),
+          R_s: fc.constantFrom(0, 0.01, 0.2),
+          battery: fc.constantFrom(undefined, 0.5, 20),
+          returned: fc.constantFrom(0, 10, 1e6),
+          dutyLimit: fc.constantFrom(undefined, 0.1, 1),
+          maxSpeed: fc.constantFrom(undefined, 5, 1e4),
+        }),
+        ({ I, U, R_s, battery, returned, dutyLimit, maxSpeed }) => {
+          const limits = {
+            ...actuator,
+            motorCurrentLimit: I,
+            batteryCurrentLimit: battery,
+            dutyLimit,
+            maxSpeed,
+          };
+          const found = motorMap(limits, { openVoltage: U, resistance: R_s }, returned);
+          expect(found.speeds[0]).toBe(0);
+          for (const [i, speed] of found.speeds.entries()) {
+            if (i > 0) expect(speed).toBeGreaterThan(found.speeds[i - 1] ?? Number.NaN);
+            for (const torques of [found.driving, found.brakingAbove, found.brakingBelow])
+              expect(torques[i]).toBeGreaterThanOrEqual(0);
+          }
+        },
+      ),
+      { seed: 7, numRuns: 200 },
+    );
+  });
+});

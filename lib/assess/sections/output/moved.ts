@@ -79,7 +79,8 @@ export function movedOf(
   const returned = returnedOf(work, empty);
   if (returned === null)
     return 'The regenerative current limit is not entered: how hard the drive may brake is not known.';
-  const limits = { ...plain(actuator), motorCurrentLimit: limit.value };
+  const cold = work.design.motor.resistance;
+  const limits = { ...plain(actuator), motorCurrentLimit: limit.value, brakingResistance: cold.value };
   const map = (openVoltage: Traced) =>
     motorMap(limits, { openVoltage: openVoltage.value, resistance: resistance.value }, returned.value);
   const geared: Geared = {
@@ -104,6 +105,7 @@ export function movedOf(
       U_empty: empty,
       R_s: resistance,
       P_back: returned,
+      R_cold: cold,
       ...actuatorInputs(actuator),
       J_out: move.inertia,
       T_L: load,
