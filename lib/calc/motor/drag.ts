@@ -15,7 +15,8 @@ const dragCoefficient = formula({
   source: eddy,
   validity: 'Two points at different speeds.',
   domain: { omega_0: [100, 500], omega_02: [600, 900] },
-  of: (g) => (g.T_02 - g.T_0) / (g.omega_02 - g.omega_0),
+  // Two equal torques give 0, whichever speed is the higher, never −0.
+  of: (g) => (g.T_02 - g.T_0) / (g.omega_02 - g.omega_0) + 0,
 });
 
 /** The same where one point alone is known: a share s_v of its drag is taken to grow with speed. */

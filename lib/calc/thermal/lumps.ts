@@ -60,14 +60,28 @@ export function applied(course: Course, x: LumpRises): LumpRises {
 }
 
 /**
- * The rises to which a course that is gone through again and again comes back; null where it never does. Its matrix has no
- * negative entries, so it settles exactly when the sum of its powers, applied to ones, is positive.
+ * The rises to which a course that is gone through again and again comes back; null where it never does. Found by going
+ * through it twice, four times, eight times and so on, until what it began with no longer counts.
  */
 export function periodicRises(course: Course): LumpRises | null {
-  const sum = solved(course, 1, 1, 1);
-  if (!(sum.worst > 0 && sum.others > 0 && sum.case > 0 && Number.isFinite(total(sum)))) return null;
-  const found = solved(course, course[3] ?? 0, course[7] ?? 0, course[11] ?? 0);
-  return Number.isFinite(total(found)) ? found : null;
+  let often = course;
+  for (let i = 0; i < doublings; i += 1) {
+    const left = kept(often);
+    // Its matrix has no negative entries: what grows once grows for ever.
+    if (!(left < 1e6)) return null;
+    if (left < 1e-15) return applied(often, coldLumps);
+    often = after(often, often);
+  }
+  return null;
+}
+
+/** Twice as often as any duty takes to settle that settles within an age. */
+const doublings = 80;
+
+/** How much of the rises that it begins with is left, at most. */
+function kept(course: Course): number {
+  const [a = 0, b = 0, c = 0, , e = 0, f = 0, g = 0, , i = 0, j = 0, k = 0] = course;
+  return Math.max(a + b + c, e + f + g, i + j + k);
 }
 
 const levels = 30;
@@ -159,34 +173,4 @@ function series(rates: Course, time: number): Course {
     term = product(rates, term);
     scale *= time / (k + 1);
   }
-}
-
-/** y of (1 − M) y = (u, v, w) by Cramer's rule. */
-function solved(course: Course, u: number, v: number, w: number): LumpRises {
-  const [a = 0, b = 0, c = 0, , e = 0, f = 0, g = 0, , i = 0, j = 0, k = 0] = course;
-  const det = determinant;
-  const whole = det(1 - a, -b, -c, -e, 1 - f, -g, -i, -j, 1 - k);
-  return {
-    worst: det(u, -b, -c, v, 1 - f, -g, w, -j, 1 - k) / whole,
-    others: det(1 - a, u, -c, -e, v, -g, -i, w, 1 - k) / whole,
-    case: det(1 - a, -b, u, -e, 1 - f, v, -i, -j, w) / whole,
-  };
-}
-
-function determinant(
-  a: number,
-  b: number,
-  c: number,
-  d: number,
-  e: number,
-  f: number,
-  g: number,
-  h: number,
-  i: number,
-): number {
-  return a * (e * i - f * h) - b * (d * i - f * g) + c * (d * h - e * g);
-}
-
-function total(x: LumpRises): number {
-  return x.worst + x.others + x.case;
 }

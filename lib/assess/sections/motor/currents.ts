@@ -24,7 +24,7 @@ export interface MotorWork {
   /** A; zero where it is not entered, and then `dragKnown` is false. */
   readonly noLoadCurrent: Traced;
   readonly dragKnown: boolean;
-  /** Friction and iron loss apart; null where no-load current or voltage is not entered. */
+  /** Friction and iron loss apart; null where the point at no load is not entered or cannot be. */
   readonly drag: DragParts | null;
   readonly moveDrag: MoveDrag;
   readonly thermal: Thermal;

@@ -90,14 +90,12 @@ export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]
   });
   const held = atRest(copper);
   const end = applied(courseOf(nodes, held, duty.holdTime.value), from);
-  // Beyond the limit the winding is lost: the curve ends soon after it.
-  const reached = timeToRises(halvedCourses(nodes, held, day), limit, day, from);
-  const drawn = Math.min(duty.holdTime.value || 1, reached === null ? day : Math.max(1.5 * reached, 1));
+  const drawn = drawnTime(nodes, held, from, limit, duty.holdTime.value || 1);
   return {
     periodic,
     peak: greatest(nodes, judged, periodic ?? periodicOf(nodes, judged) ?? coldLumps),
     hold: sampled(nodes, { load: held, time: drawn }, from),
-    end: Number.isFinite(end.worst + end.others + end.case) ? end : null,
+    end: finiteRises(end) ? end : null,
     inputs: inputsOf(work, motor, stretches),
     timesToLimit: (P) => {
       const halved = halvedCourses(nodes, atRest(P), day);
@@ -105,6 +103,21 @@ export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]
       return { cold, warm: periodic === null ? null : timeToRises(halved, limit, day, periodic) };
     },
   };
+}
+
+const finiteRises = (x: LumpRises) => Number.isFinite(x.worst + x.others + x.case);
+
+/** How long to draw a load: beyond the limit the winding is lost, so the curve ends soon after it. */
+function drawnTime(nodes: TwoNodes, load: LumpLoad, from: LumpRises, limit: number, whole: number): number {
+  const reached = timeToRises(halvedCourses(nodes, load, day), limit, day, from);
+  let time = reached === null || reached === 0 ? whole : Math.min(whole, 1.5 * reached);
+  const far = 4 * Math.max(limit, from.worst, 1);
+  // One that is lost from the start, or runs away faster than its time to the limit is known, is drawn no further than that.
+  for (;;) {
+    const { worst } = applied(courseOf(nodes, load, time), from);
+    if (worst <= far || time < 1e-12) return time;
+    time /= 4;
+  }
 }
 
 function timedLoad(

@@ -17,13 +17,17 @@ export interface DragParts {
   readonly measured: boolean;
 }
 
-/** The parts of the drag and its figures; null where the no-load current or its voltage is not entered. */
+/** The parts of the drag and its figures; null where the point at no load is not entered or cannot be. */
 export function dragParts(work: Work, train: TrainWork, K_t: Traced): DragParts | null {
   const { secondNoLoadCurrent, secondNoLoadVoltage } = work.design.motor;
   const first = firstPoint(work, K_t);
   const measured = first === null ? null : byTwoPoints(work, K_t, first);
   const parts = measured ?? (first === null ? null : byHalves(work, first));
-  const missing = 'The no-load current or its voltage is not entered.';
+  const { noLoadCurrent, noLoadVoltage } = work.document.motor;
+  const missing =
+    noLoadCurrent === null || noLoadVoltage === null
+      ? 'The no-load current or its voltage is not entered.'
+      : 'The no-load current asks for more than its voltage: its copper alone takes all of it.';
   const second = secondNoLoadCurrent !== null && secondNoLoadVoltage !== null;
   addFigure(work, {
     key: 'motor.dryFriction',
@@ -62,7 +66,7 @@ function firstPoint(work: Work, K_t: Traced): Point | null {
   const { noLoadCurrent, noLoadVoltage } = work.design.motor;
   if (noLoadCurrent === null || noLoadVoltage === null) return null;
   const [T_0, omega_0] = point(work, K_t, noLoadCurrent, noLoadVoltage, '0');
-  return { T_0, omega_0 };
+  return omega_0.value > 0 ? { T_0, omega_0 } : null;
 }
 
 /** Null where the second point is not entered, or where the two contradict one another. */
@@ -71,6 +75,7 @@ function byTwoPoints(work: Work, K_t: Traced, { T_0, omega_0 }: Point): DragPart
   if (secondNoLoadCurrent === null || secondNoLoadVoltage === null) return null;
   if (secondNoLoadVoltage.value === noLoadVoltage?.value) return null;
   const [T_02, omega_02] = point(work, K_t, secondNoLoadCurrent, secondNoLoadVoltage, '02');
+  if (!(omega_02.value > 0)) return null;
   const given = { T_0, T_02, omega_0, omega_02 };
   const b_fe = work.sheet.work('motor', 'motor', drag.dragCoefficient, given);
   const dry = work.sheet.work('motor', 'motor', drag.dryFriction, { T_0, b_fe, omega_0 });

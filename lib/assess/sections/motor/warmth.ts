@@ -13,9 +13,12 @@ const read = (value: number): Traced => ({ value, from: `curve:${curveKey}` });
 export const runsAway =
   'Nothing settles: the copper loses more as it warms than the case gives off, and the winding runs away.';
 
+const dragless = 'What the motor’s drag turns into heat is not known and left out.';
+
 /** Adds what the solved cycle says. */
 export function warmth(work: Work, train: TrainWork, motor: MotorWork, cycle: Cycle): void {
-  const caveat = heatCaveat(work, train, motor.thermal);
+  const known = heatCaveat(work, train, motor.thermal);
+  const caveat = motor.drag === null ? [known, dragless].filter((words) => words !== null).join(' ') : known;
   temperatures(work, motor, cycle);
   times(work, motor, cycle);
   windingCheck(work, motor, cycle, caveat);
