@@ -72,7 +72,7 @@ export const followed = 0.5;
 /** How much of it counts as before a hand is out of the way, s. */
 export const reaction = 0.2;
 
-const runUp: Readonly<Record<Scene, number>> = { holding: 0.01, moving: 0.1, called: 0 };
+const runUp: Readonly<Record<Scene, number>> = { holding: 0, moving: 0.1, called: 0 };
 /** A loop quicker than this is sampled at this, s: what goes wrong takes many times longer. */
 const quickest = 2e-4;
 

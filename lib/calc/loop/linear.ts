@@ -113,5 +113,5 @@ const lowest = 0.02;
 
 /** The plant swept over all frequencies that matter to its loop, resonances included. */
 export function plantSweep(loop: Omit<LinearLoop, 'gains'>): Sweep {
-  return sweep(plantResponse(loop), lowest, highestFrequency(loop), resonances(loop), 48);
+  return sweep(plantResponse(loop), lowest, highestFrequency(loop), resonances(loop), 40);
 }

@@ -112,8 +112,8 @@ export function marginsOf(swept: Sweep, gain = 1): ResponseMargins {
   for (let i = 1; i < omega.length; i += 1) {
     const [low, high] = [omega[i - 1] ?? 0, omega[i] ?? 0];
     const [x0, y0, x1, y1] = [re[i - 1] ?? 0, im[i - 1] ?? 0, re[i] ?? 0, im[i] ?? 0];
-    if ((gain * Math.hypot(x0, y0) - 1) * (gain * Math.hypot(x1, y1) - 1) <= 0 && low < high) {
-      const w = crossing(swept.response, low, high, at, (l) => gain * Math.hypot(l.re, l.im) - 1);
+    if ((gain * sizeOf(x0, y0) - 1) * (gain * sizeOf(x1, y1) - 1) <= 0 && low < high) {
+      const w = crossing(swept.response, low, high, at, (l) => gain * sizeOf(l.re, l.im) - 1);
       const left = Math.atan2(-at.im, -at.re);
       const margin = stable ? Math.abs(left) : left;
       if (phaseMargin === undefined || margin < phaseMargin) [phaseMargin, gainCrossover] = [margin, w];
@@ -137,13 +137,19 @@ export function marginsOf(swept: Sweep, gain = 1): ResponseMargins {
 export function greatestGain(swept: Sweep, phaseMargin: number, gainMargin: number): number | undefined {
   const { omega, re, im } = swept;
   const last = omega.length - 1;
-  const size = (i: number) => Math.hypot(re[i] ?? 0, im[i] ?? 0);
-  const angle = (i: number) => Math.atan2(-(im[i] ?? 0), -(re[i] ?? 0));
   const crosses = (i: number) =>
     (im[i - 1] ?? 0) * (im[i] ?? 0) < 0 && (re[i] ?? 0) < 0 && (re[i - 1] ?? 0) < 0;
   // Phase above −180°, followed from where three integrators and a little lead can begin.
   const above = new Float64Array(last + 1);
-  for (let i = 0; i <= last; i += 1) above[i] = continued(angle(i), above[i - 1] ?? Math.PI / 6);
+  const sizes = new Float64Array(last + 1);
+  let phase = Math.PI / 6;
+  for (let i = 0; i <= last; i += 1) {
+    const [x, y] = [re[i] ?? 0, im[i] ?? 0];
+    phase = continued(Math.atan2(-y, -x), phase);
+    above[i] = phase;
+    sizes[i] = Math.sqrt(x * x + y * y);
+  }
+  const size = (i: number) => sizes[i] ?? 0;
   const near = (i: number) => Math.abs(wrapped(above[i] ?? 0)) < phaseMargin;
   // From the high end: what all frequencies above allow.
   const most = new Float64Array(last + 2).fill(Number.POSITIVE_INFINITY);
@@ -178,7 +184,7 @@ function continued(angle: number, near: number): number {
 function turnsAbout({ re, im }: Sweep, gain: number): number {
   // At its low end the phase of the loop lies between that of three integrators and a little above none.
   const start = Math.atan2(im[0] ?? 0, re[0] ?? 0);
-  const far = Math.hypot(re[0] ?? 0, im[0] ?? 0) * gain > 1;
+  const far = sizeOf(re[0] ?? 0, im[0] ?? 0) * gain > 1;
   let angle = far
     ? start > Math.PI / 6
       ? start - 2 * Math.PI
@@ -213,6 +219,11 @@ function crossing(
   }
   response(high, at);
   return high;
+}
+
+/** Many times faster than Math.hypot; the numbers of a loop are far from the ends of the range. */
+function sizeOf(re: number, im: number): number {
+  return Math.sqrt(re * re + im * im);
 }
 
 function wrapped(angle: number): number {

@@ -5,7 +5,7 @@ import { greatestGain, type Sweep, through } from './response';
 /** Phase margin in rad and gain margin as a factor that are kept. Common practice, no source: 45° to 60°, 2 to 3. */
 export const keptMargins = { phase: Math.PI / 4, gain: 2.5 } as const;
 
-const leadTimes = [0.01, 0.02, 0.03, 0.05, 0.08, 0.12, 0.2, 0.3, 0.5, 0.8, 1.2] as const;
+const leadTimes = [0.01, 0.02, 0.04, 0.08, 0.16, 0.32, 0.64, 1.28] as const;
 
 /**
  * The gains entered, all raised or lowered together as far as the margins allow. Where no gain keeps them, a proportional

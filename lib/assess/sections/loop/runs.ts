@@ -61,7 +61,8 @@ export function runsOf(work: Work, plant: LoopPlant, both: Both<Margined>): Runs
     }),
   });
   const { kept } = both.loaded;
-  const quick = { ...pace, innerStep: 5e-4 };
+  // A few of these may be worked: coarser, but never coarser than the loop itself.
+  const quick = { ...pace, innerStep: Math.max(pace.innerStep, Math.min(1e-3, plant.controller.period)) };
   const good =
     kept === null
       ? null
