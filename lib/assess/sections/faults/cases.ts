@@ -71,13 +71,13 @@ export function casesOf(
   const { duty } = work.design;
   const speed = -taken.take('omega_out', duty.outputSpeed);
   const move = taken.take('phi_move', duty.moveAngle);
-  // Down with the weight, which is worse; a call away from the worst goes up, so that what runs away runs down.
+  // Down with the weight, which is worse; a drive that pushes one way alone pushes up.
   const down = { speed, call: -Math.min(move, controller.travel / 2) };
   const up = { speed: -speed, call: Math.min(move, controller.travel / 2) };
   return {
     feedbackLost: feedbackLost(work, ends, down, taken),
     feedbackFrozen: run('moving', down, (at) => ({ kind: 'feedbackFrozen', at })),
-    sensorReversed: run('called', up, (at) => ({ kind: 'sensorReversed', at })),
+    sensorReversed: run('called', down, (at) => ({ kind: 'sensorReversed', at })),
     commandLost: commandLost(work, down, taken),
     supplyCut: run('holding', down, (at) => ({ kind: 'supplyCut', at })),
     wrongMode: wrongMode(plant, controller, down),
