@@ -1,5 +1,6 @@
 // The rules on what the loop does when something is wrong.
 import { directionUnchecked } from './faults/direction-unchecked';
+import { fasterThanAPerson } from './faults/faster-than-a-person';
 import { frozenFeedback } from './faults/frozen-feedback';
 import { lostFeedback } from './faults/lost-feedback';
 import { noCommandTimeout } from './faults/no-command-timeout';
@@ -12,4 +13,5 @@ export const faultsRules: readonly Rule[] = [
   frozenFeedback,
   noFollowingLimit,
   noCommandTimeout,
+  fasterThanAPerson,
 ];

@@ -44,6 +44,14 @@ describe('a document that describes its loop', () => {
     expect(check?.status).not.toBe('not assessed');
   });
 
+  it('has the least time that a person has, of the faults that set off from rest', () => {
+    const times = ['feedbackLost', 'sensorReversed', 'supplyCut', 'wrongMode']
+      .map((key) => value(sheet, `${key}.tip`))
+      .filter((time) => time !== null);
+    expect(times.length).toBeGreaterThan(1);
+    expect(value(sheet, 'tip')).toBe(Math.min(...times));
+  });
+
   it('gives the same numbers again', () => {
     const figures = (a: Assessment) => a.figures.filter((f) => f.section === 'faults');
     expect(JSON.stringify(figures(assess(sound)))).toBe(JSON.stringify(figures(sheet)));

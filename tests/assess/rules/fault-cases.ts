@@ -66,4 +66,20 @@ export const faultCases: readonly RuleCase[] = [
     at: 'drive.commandTimeout',
     class: 'major',
   },
+  {
+    rule: 'faster-than-a-person',
+    title: 'hands within reach of an arm, too long for them to be out of the way in time',
+    fires: { 'rig.peopleInReach': 'hands' },
+    quiet: { 'rig.peopleInReach': 'hands', 'duty.armLength': 20 },
+    at: 'rig.peopleInReach',
+    class: 'major',
+  },
+  {
+    rule: 'faster-than-a-person',
+    title: 'the whole body within its reach',
+    fires: { 'rig.peopleInReach': 'body' },
+    quiet: { 'rig.peopleInReach': null },
+    at: 'rig.peopleInReach',
+    class: 'critical',
+  },
 ];

@@ -31,6 +31,9 @@ export const faultLabels: Readonly<Record<FaultKey, string>> = {
   pastStop: 'It is called past its stop',
 };
 
+/** Those that set off from rest, unasked. */
+export const surprises: readonly FaultKey[] = ['feedbackLost', 'sensorReversed', 'supplyCut', 'wrongMode'];
+
 /** Beside a line of the plot. */
 export const shortLabels: Readonly<Record<FaultKey, string>> = {
   feedbackLost: 'Sensor wire off',

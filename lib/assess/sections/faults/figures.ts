@@ -4,7 +4,7 @@ import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
 import { addCheck, addFigure, type Work } from '../../work';
 import { governingOf, holdsOf } from '../strike/strike';
-import { type FaultKey, faultKeys, faultLabels } from './cases';
+import { type FaultKey, faultKeys, faultLabels, surprises } from './cases';
 
 /** Each as it was worked, or the sentence that says why it was not. */
 export type Outcomes = Readonly<Record<FaultKey, FaultOutcome | string>>;
@@ -92,6 +92,7 @@ const from = 'curve:faults.output';
 
 export function faultFigures(work: Work, outcomes: Outcomes, arm: boolean): void {
   summary(work, worstOf(outcomes), null);
+  leastTime(work, outcomes, arm);
   for (const key of faultKeys) {
     const outcome = outcomes[key];
     for (const spec of specs) {
@@ -109,6 +110,25 @@ export function faultFigures(work: Work, outcomes: Outcomes, arm: boolean): void
       });
     }
   }
+}
+
+/** What a person beside it has who did not expect it to move. */
+function leastTime(work: Work, outcomes: Outcomes, arm: boolean): void {
+  let least = Number.POSITIVE_INFINITY;
+  for (const key of surprises) {
+    const outcome = outcomes[key];
+    if (typeof outcome !== 'string' && outcome.tip !== null) least = Math.min(least, outcome.tip);
+  }
+  addFigure(work, {
+    key: 'faults.tip',
+    section: 'faults',
+    label: 'Least time until the tip has moved 100 mm, from rest and unasked',
+    symbol: 't_tip',
+    unit: 's',
+    value: Number.isFinite(least) ? { value: least, from } : null,
+    better: 'more',
+    missing: arm ? `The tip moves less than 100 mm in the ${span} worked.` : 'The arm has no length.',
+  });
 }
 
 /** Only what stands at the head where nothing was simulated. */
