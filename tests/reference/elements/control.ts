@@ -134,6 +134,16 @@ export const control: Works = {
       Ts_simulated: metrics.settling ?? Number.NaN,
     };
   },
+  'CTL-31': (i) => {
+    const omega_n = 10;
+    const zetas = i.list('zeta');
+    return {
+      Tr: zetas.map((zeta) => omega_n * second.riseTime(zeta, omega_n)),
+      Tr_simulated: zetas.map(
+        (zeta) => omega_n * (springAndDamper({ zeta, omega_n }).metrics.rise ?? Number.NaN),
+      ),
+    };
+  },
   'CTL-20': (i) => {
     const t_d = i.of('Td');
     const K = i.of('K');
