@@ -106,3 +106,27 @@ test('a fold is for those who may read the design, and asks anew whether it is',
   const refused = await (await open()).request.get(part, { headers: { 'if-none-match': tag } });
   expect(refused.status()).toBe(401);
 });
+
+test('a comparison draws both revisions of a curve, and fetches its numbers when they are asked for', async ({
+  enter,
+  open,
+}) => {
+  const tam = await enter('tam');
+  await tam.goto('/designs/SB-003/compare/B/C');
+  const curve = tam.locator('#curves figure').filter({ hasText: 'Output torque' }).first();
+  await expect(curve.locator('.plot-line-before').first()).toBeVisible();
+  await expect(curve.locator('.plot-on-line').filter({ hasText: /^1 B$/ })).toBeVisible();
+  await expect(curve.locator('.plot-on-line').filter({ hasText: /^1 C$/ })).toBeVisible();
+  await curve.getByText('the numbers', { exact: true }).click();
+  await expect(curve.getByRole('table', { name: /, revision B: / }).first()).toBeVisible();
+  await expect(curve.getByRole('table', { name: /, revision C: / }).first()).toBeVisible();
+
+  const page = await open({ javaScriptEnabled: false, storageState: await tam.context().storageState() });
+  await page.goto('/designs/SB-003/compare/B/C');
+  const plain = page.locator('#curves figure').filter({ hasText: 'Output torque' }).first();
+  await plain.getByText('the numbers', { exact: true }).click();
+  await plain.getByRole('link', { name: 'On the sheet in full' }).click();
+  await page.waitForURL(/compare\/B\/C\?in=full#numbers-/);
+  await plain.getByText('the numbers', { exact: true }).click();
+  await expect(plain.getByRole('table').first()).toBeVisible();
+});
