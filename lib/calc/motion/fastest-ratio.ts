@@ -36,6 +36,8 @@ export interface RatioSearch {
   /** Least time over ratio, where the move can be made. */
   readonly course: readonly { readonly ratio: number; readonly time: number }[];
   readonly best: { readonly ratio: number; readonly time: number } | null;
+  /** Least time with the present ratio, s; null where the move cannot be made. */
+  readonly present: number | null;
   /** What the present ratio takes beyond the best one, as a share of the best time; null where either cannot be made. */
   readonly lost: number | null;
 }
@@ -63,12 +65,14 @@ export function fastestRatio(
   const course = tried
     .filter(({ time }) => Number.isFinite(time))
     .map(({ x, time }) => ({ ratio: present * Math.exp(x), time }));
-  if (least === undefined || !Number.isFinite(least.time)) return { course, best: null, lost: null };
+  if (least === undefined || !Number.isFinite(least.time))
+    return { course, best: null, present: null, lost: null };
   const best = before === undefined || after === undefined ? least : narrowed(at, before, least, after);
   const now = slowerTime(map, geared, present, angle);
   return {
     course,
     best: { ratio: present * Math.exp(best.x), time: best.time },
+    present: now,
     lost: now === null ? null : Math.max(0, now / best.time - 1),
   };
 }

@@ -25,11 +25,9 @@ export interface LeastMove {
   readonly course: readonly { readonly time: number; readonly speed: number }[];
 }
 
-/** What is kept of each piece for the course: its greatest speed, and the times to rise and to fall through it. */
-interface Kept {
-  readonly speed: number;
-  readonly rise: number;
-  readonly fall: number;
+/** What is kept of each piece for the course: its least speed, its change of speed and the rates with their slopes. */
+interface Kept extends Both {
+  readonly change: number;
 }
 
 /** Share of a speed that is only neared for ever that counts as reached. */
@@ -45,7 +43,8 @@ export function leastMove(map: MotorMap, moved: MovedLoad, angle: number): Least
   const kept: Kept[] = [];
   const time = leastTime(map, moved, angle, kept);
   if (time === null) return null;
-  const peakSpeed = kept.at(-1)?.speed ?? 0;
+  const last = kept.at(-1);
+  const peakSpeed = last === undefined ? 0 : last.from + last.change;
   return { time, peakSpeed, course: courseOf(kept, time) };
 }
 
@@ -54,15 +53,22 @@ function courseOf(kept: readonly Kept[], time: number): LeastMove['course'] {
   let fall = time;
   const up = [{ time: 0, speed: 0 }];
   const down = [{ time, speed: 0 }];
-  for (const piece of kept) {
-    rise += piece.rise;
-    fall -= piece.fall;
-    up.push({ time: rise, speed: piece.speed });
-    down.push({ time: fall, speed: piece.speed });
+  for (const { from, change, rises, b, falls, d } of kept) {
+    for (const share of parts(timeOf(rises, b, change) / time))
+      up.push({ time: rise + timeOf(rises, b, change * share), speed: from + change * share });
+    for (const share of parts(timeOf(falls, d, change) / time))
+      down.push({ time: fall - timeOf(falls, d, change * share), speed: from + change * share });
+    rise += timeOf(rises, b, change);
+    fall -= timeOf(falls, d, change);
   }
   // Without a run at the peak both ends meet there.
   if (fall - rise < 1e-9 * time) down.pop();
   return [...up, ...down.reverse()];
+}
+
+/** A piece that takes much of the time is bent: it is drawn in parts. */
+function parts(share: number): readonly number[] {
+  return share > 0.1 ? [0.3, 0.6, 0.8, 0.92, 1] : [1];
 }
 
 /** The time alone, s; `kept`, where given, takes what the course is made of. */
@@ -104,9 +110,9 @@ export function leastTime(map: MotorMap, moved: MovedLoad, angle: number, kept?:
     }
     time += rise + fall;
     left -= both;
+    kept?.push({ from, change, rises, b, falls, d });
     from += change;
     rises = next;
-    kept?.push({ speed: from, rise, fall });
     if (change < width) break;
   }
   return from > 0 ? time + Math.max(0, left) / from : null;

@@ -95,7 +95,8 @@ export function ratio(
         points: search.course.map((p) => ({ x: p.ratio, y: p.time })),
       },
     ],
-    marks: [],
+    marks:
+      search.present === null ? [] : [{ label: 'Present ratio', x: train.ratio.value, y: search.present }],
     inputs: moved.inputs,
   });
 }
