@@ -83,6 +83,14 @@ describe('a blade fuse of 40 A', () => {
     expect(check('supply.fuseShort', long).missing).toMatch(/does not surely open/);
   });
 
+  it('stands before leads that a short circuit melts in a time by Onderdonk, within its 10 s', () => {
+    // By hand: 3.31 mm² are 6532 circular mils; log10(1061/256 + 1)/33 × (6532/I)² at 22 °C.
+    const I = w.check('supply.fuseClears').capacity ?? Number.NaN;
+    expect(value('supply.meltingTime')).toBeCloseTo((Math.log10(1061 / 256 + 1) / 33) * (6532.4 / I) ** 2, 3);
+    const thick = of({ 'supply.leadArea': 16, 'supply.leadLength': 5 }).figure('supply.meltingTime');
+    expect(thick.missing).toMatch(/Onderdonk/);
+  });
+
   it('must break the full pack’s voltage, and so must the disconnect', () => {
     for (const key of ['supply.fuseVoltage', 'supply.disconnectVoltage']) {
       expect(check(key, { [key]: 25.3 }).status).toBe('holds');

@@ -6,6 +6,7 @@ import { loopSteps } from './loop/steps';
 import type { Independent } from './method';
 import { leastMoves } from './motion/motion';
 import { outputExactness } from './sensor/sensor';
+import { supplyCircuits } from './supply/supply';
 import { toothForms } from './tooth-form';
 
 export const independents: readonly Independent[] = [
@@ -15,6 +16,7 @@ export const independents: readonly Independent[] = [
   ...loopSteps,
   ...leastMoves,
   ...outputExactness,
+  ...supplyCircuits,
 ];
 
 export function rowsOfMethod({ id, topic, title, method, work }: Independent): readonly Row[] {

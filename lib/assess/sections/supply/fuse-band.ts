@@ -65,3 +65,15 @@ function ends(fuse: Known, span: NonNullable<ReturnType<typeof spanAtTime>>, edg
     t_b: gate(fuse, to.times, edge, to.time),
   };
 }
+
+/** Says what the band is. */
+export function bandCaveat(fuse: Known | string): string | null {
+  if (typeof fuse === 'string') return null;
+  return fuse.kind === 'blade'
+    ? 'Between the quickest small and the slowest large blade link: the maker’s own curve is narrower.'
+    : 'By the limits of the standard: the maker’s own curve is narrower.';
+}
+
+/** The first of those that is a sentence. */
+export const sentence = (...those: readonly unknown[]): string | undefined =>
+  those.find((one): one is string => typeof one === 'string');
