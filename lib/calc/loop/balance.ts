@@ -19,8 +19,9 @@ interface Kinks {
 /**
  * The cycle that play and dead band are predicted to keep up, of those that come back after a disturbance the largest; null
  * where none is. `swept` is the open loop without them. Valid where the loop smooths the corners of the play, and for an
- * output that stays where it is left while the play is crossed; dry friction of the output is left out, which on the
- * whole quiets it. Source: harmonic balance, Gelb and Vander Velde; Slotine and Li, ch. 5, from memory.
+ * output that stays where it is left while the play is crossed: light beside the rotor, or held by friction. A load with
+ * much inertia flies on through the play and swings at lower gains than predicted.
+ * Source: harmonic balance, Gelb and Vander Velde; Slotine and Li, ch. 5, from memory.
  */
 export function predictedCycle(swept: Sweep, { halfPlay: b, deadBand }: Kinks): Cycle | null {
   if (b <= 0) return null;

@@ -1,8 +1,11 @@
 // Limit cycles by harmonic balance, against the play worked point by point; and swings of simulated outputs told from rest.
 import { describe, expect, it } from 'vitest';
 import { predictedCycle } from '@/lib/calc/loop/balance';
-import { type Response, rational, sweep } from '@/lib/calc/loop/response';
+import { controllerResponse, plantSweep } from '@/lib/calc/loop/linear';
+import { marginsOf, type Response, rational, sweep, through } from '@/lib/calc/loop/response';
 import { swingThatGoesOn } from '@/lib/calc/loop/swing';
+import { stepTrial } from '@/lib/calc/loop/trial';
+import { plainController, plainLinear, plainPlant } from './loop-on-paper';
 
 /** First harmonic of play of half width b for a sine of amplitude A, by following the play over two turns (independent). */
 function harmonicOfPlay(A: number, b: number): { re: number; im: number } {
@@ -63,6 +66,39 @@ describe('harmonic balance', () => {
     expect(predictedCycle(slow, { halfPlay: b, deadBand: 0 })).toBeNull();
     const swept = sweep(rational([4], [1, 3, 2, 0]), 1e-2, 1e2, [], 300);
     expect(predictedCycle(swept, { halfPlay: b, deadBand: 50 * b })).toBeNull();
+  });
+});
+
+describe('the cycle predicted for a light output behind 0.02 rad of play', () => {
+  // The load's inertia is a fiftieth of the rotor's, and it rubs: it stays where it is left.
+  const inertia = 0.005;
+  const base = plainLinear('speed', { kp: 3, ki: 0, kd: 0 });
+  const drive = { ...base.drive, regulator: (31.25 / 0.032) * (0.25 / 0.255) };
+  const plant = plantSweep({ ...base, drive, loadInertia: inertia, viscousFriction: 4 });
+  const limit = marginsOf(through(plant, controllerResponse(base.gains))).gainMargin ?? 0;
+  const load = { ...plainPlant.load, inertia, viscousFriction: 4 };
+  const playing = { ...plainPlant, load, train: { ...plainPlant.train, backlash: 0.02 } };
+  const both = (share: number) => {
+    const gains = { kp: 3 * limit * share, ki: 0, kd: 0 };
+    const open = through(plant, controllerResponse({ ...gains, derivativeFilter: 0 }));
+    return {
+      predicted: predictedCycle(open, { halfPlay: 0.01, deadBand: 0 }),
+      simulated: stepTrial(playing, plainController('speed', gains), 0.1, { innerStep: 2e-4, duration: 4 }),
+    };
+  };
+
+  it('is what a simulation does near the limit of stability: its frequency within a tenth, its size within a factor of two', () => {
+    const { predicted, simulated } = both(0.85);
+    expect((predicted?.frequency ?? 0) / (simulated.frequency ?? 1)).toBeGreaterThan(0.9);
+    expect((predicted?.frequency ?? 9) / (simulated.frequency ?? 1)).toBeLessThan(1.1);
+    expect((predicted?.amplitude ?? 0) / simulated.cycle).toBeGreaterThan(0.5);
+    expect((predicted?.amplitude ?? 9) / simulated.cycle).toBeLessThan(2);
+  });
+
+  it('is none at half the limit, and the simulation rests', () => {
+    const { predicted, simulated } = both(0.5);
+    expect(predicted).toBeNull();
+    expect(simulated.cycle).toBe(0);
   });
 });
 

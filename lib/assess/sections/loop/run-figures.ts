@@ -72,7 +72,7 @@ const specs: readonly Spec[] = [
   },
   {
     name: 'predictedCycle',
-    label: 'Swing by harmonic balance of play and dead band, half of it',
+    label: 'Swing by harmonic balance of play and dead band, half of it (a heavy load swings sooner)',
     symbol: 'A_hb',
     unit: 'deg',
     better: 'less',
