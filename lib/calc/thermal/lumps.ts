@@ -24,17 +24,29 @@ export interface LumpRises {
 
 export const coldLumps: LumpRises = { worst: 0, others: 0, case: 0 };
 
-/** x → M x + v, what a stretch of time does to the rises: three rows of M and v in turn, twelve numbers. */
-export type Course = readonly number[];
+/** x → M x + v, what a stretch of time does to the rises: rows (a b c), (d e f), (g h i) of M, and v = (u, v, w). */
+export interface Course {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  readonly d: number;
+  readonly e: number;
+  readonly f: number;
+  readonly g: number;
+  readonly h: number;
+  readonly i: number;
+  readonly u: number;
+  readonly v: number;
+  readonly w: number;
+}
 
 const terms = 12;
 
 /** What `time` s (≥ 0) of a load do to the rises: the exponential of the heat balances by scaling and squaring. */
 export function courseOf(nodes: TwoNodes, load: LumpLoad, time: number): Course {
   const rates = ratesOf(nodes, load);
-  const [a = 0, , c = 0, , , f = 0, , , i = 0, j = 0, k = 0] = rates;
-  const norm =
-    Math.max(Math.abs(a), Math.abs(f), Math.abs(c), Math.abs(i) + Math.abs(j) + Math.abs(k)) * time;
+  const { a, c, e, g, h, i } = rates;
+  const norm = Math.max(Math.abs(a), Math.abs(e), c, g + h - i) * time;
   const halvings = norm > 0.25 ? Math.ceil(Math.log2(norm / 0.25)) : 0;
   let course = series(rates, time / 2 ** halvings);
   for (let n = 0; n < halvings; n += 1) course = after(course, course);
@@ -44,18 +56,27 @@ export function courseOf(nodes: TwoNodes, load: LumpLoad, time: number): Course 
 /** The course of `first`, then of `then`. */
 export function after(first: Course, then: Course): Course {
   const both = product(then, first);
-  both[3] = (both[3] ?? 0) + (then[3] ?? 0);
-  both[7] = (both[7] ?? 0) + (then[7] ?? 0);
-  both[11] = (both[11] ?? 0) + (then[11] ?? 0);
-  return both;
+  return {
+    a: both.a,
+    b: both.b,
+    c: both.c,
+    d: both.d,
+    e: both.e,
+    f: both.f,
+    g: both.g,
+    h: both.h,
+    i: both.i,
+    u: both.u + then.u,
+    v: both.v + then.v,
+    w: both.w + then.w,
+  };
 }
 
-export function applied(course: Course, x: LumpRises): LumpRises {
-  const [a = 0, b = 0, c = 0, d = 0, e = 0, f = 0, g = 0, h = 0, i = 0, j = 0, k = 0, l = 0] = course;
+export function applied(m: Course, x: LumpRises): LumpRises {
   return {
-    worst: a * x.worst + b * x.others + c * x.case + d,
-    others: e * x.worst + f * x.others + g * x.case + h,
-    case: i * x.worst + j * x.others + k * x.case + l,
+    worst: m.a * x.worst + m.b * x.others + m.c * x.case + m.u,
+    others: m.d * x.worst + m.e * x.others + m.f * x.case + m.v,
+    case: m.g * x.worst + m.h * x.others + m.i * x.case + m.w,
   };
 }
 
@@ -79,9 +100,8 @@ export function periodicRises(course: Course): LumpRises | null {
 const doublings = 80;
 
 /** How much of the rises that it begins with is left, at most. */
-function kept(course: Course): number {
-  const [a = 0, b = 0, c = 0, , e = 0, f = 0, g = 0, , i = 0, j = 0, k = 0] = course;
-  return Math.max(a + b + c, e + f + g, i + j + k);
+function kept({ a, b, c, d, e, f, g, h, i }: Course): number {
+  return Math.max(a + b + c, d + e + f, g + h + i);
 }
 
 const levels = 30;
@@ -126,51 +146,66 @@ function ratesOf(nodes: TwoNodes, load: LumpLoad): Course {
   const { copperLoss, growth, share, ironLoss, caseLoss } = load;
   const rest = (3 - share) / 2;
   const through = 1 / (r * c);
-  return [
-    (share * copperLoss * growth) / c - through,
-    0,
-    through,
-    (share * copperLoss + ironLoss) / c,
-    0,
-    (rest * copperLoss * growth) / c - through,
-    through,
-    (rest * copperLoss + ironLoss) / c,
-    1 / (3 * r * shell),
-    2 / (3 * r * shell),
-    -(1 / r + 1 / out) / shell,
-    caseLoss / shell,
-  ];
+  return {
+    a: (share * copperLoss * growth) / c - through,
+    b: 0,
+    c: through,
+    d: 0,
+    e: (rest * copperLoss * growth) / c - through,
+    f: through,
+    g: 1 / (3 * r * shell),
+    h: 2 / (3 * r * shell),
+    i: -(1 / r + 1 / out) / shell,
+    u: (share * copperLoss + ironLoss) / c,
+    v: (rest * copperLoss + ironLoss) / c,
+    w: caseLoss / shell,
+  };
 }
 
-/** M of `p` times all of `q`; the last column without that of `p`. */
-function product(p: Course, q: Course): number[] {
-  const [a = 0, b = 0, c = 0, , e = 0, f = 0, g = 0, , i = 0, j = 0, k = 0] = p;
-  const [A = 0, B = 0, C = 0, D = 0, E = 0, F = 0, G = 0, H = 0, I = 0, J = 0, K = 0, L = 0] = q;
-  return [
-    a * A + b * E + c * I,
-    a * B + b * F + c * J,
-    a * C + b * G + c * K,
-    a * D + b * H + c * L,
-    e * A + f * E + g * I,
-    e * B + f * F + g * J,
-    e * C + f * G + g * K,
-    e * D + f * H + g * L,
-    i * A + j * E + k * I,
-    i * B + j * F + k * J,
-    i * C + j * G + k * K,
-    i * D + j * H + k * L,
-  ];
+/** M of `p` times all of `q`; v without that of `p`. */
+function product(p: Course, q: Course): Course {
+  return {
+    a: p.a * q.a + p.b * q.d + p.c * q.g,
+    b: p.a * q.b + p.b * q.e + p.c * q.h,
+    c: p.a * q.c + p.b * q.f + p.c * q.i,
+    d: p.d * q.a + p.e * q.d + p.f * q.g,
+    e: p.d * q.b + p.e * q.e + p.f * q.h,
+    f: p.d * q.c + p.e * q.f + p.f * q.i,
+    g: p.g * q.a + p.h * q.d + p.i * q.g,
+    h: p.g * q.b + p.h * q.e + p.i * q.h,
+    i: p.g * q.c + p.h * q.f + p.i * q.i,
+    u: p.a * q.u + p.b * q.v + p.c * q.w,
+    v: p.d * q.u + p.e * q.v + p.f * q.w,
+    w: p.g * q.u + p.h * q.v + p.i * q.w,
+  };
 }
 
 /** exp(A t) with its forced part, by its power series: t is short. */
 function series(rates: Course, time: number): Course {
-  const sum = [1, 0, 0, 0, 0, 1, 0, 0, 0, 0, 1, 0];
-  let term: Course = rates;
+  let sum: Course = { a: 1, b: 0, c: 0, d: 0, e: 1, f: 0, g: 0, h: 0, i: 1, u: 0, v: 0, w: 0 };
+  let term = rates;
   let scale = time;
   for (let k = 1; ; k += 1) {
-    for (let n = 0; n < 12; n += 1) sum[n] = (sum[n] ?? 0) + (term[n] ?? 0) * scale;
+    sum = added(sum, term, scale);
     if (k === terms) return sum;
     term = product(rates, term);
     scale *= time / (k + 1);
   }
+}
+
+function added(p: Course, q: Course, by: number): Course {
+  return {
+    a: p.a + q.a * by,
+    b: p.b + q.b * by,
+    c: p.c + q.c * by,
+    d: p.d + q.d * by,
+    e: p.e + q.e * by,
+    f: p.f + q.f * by,
+    g: p.g + q.g * by,
+    h: p.h + q.h * by,
+    i: p.i + q.i * by,
+    u: p.u + q.u * by,
+    v: p.v + q.v * by,
+    w: p.w + q.w * by,
+  };
 }

@@ -43,6 +43,8 @@ export interface Cycle {
   readonly hold: readonly (LumpRises & { readonly time: number })[];
   /** Rises at its end; null where the winding has run away beyond all numbers by then. */
   readonly end: LumpRises | null;
+  /** Copper loss at the holding torque with copper at ambient, W. */
+  readonly holdLoss: Traced;
   /** Everything that it is worked from. */
   readonly inputs: readonly StepInput[];
   /**
@@ -90,15 +92,18 @@ export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]
   });
   const held = atRest(copper);
   const end = applied(courseOf(nodes, held, duty.holdTime.value), from);
-  const drawn = drawnTime(nodes, held, from, limit, duty.holdTime.value || 1);
+  const halvedHold = halvedCourses(nodes, held, day);
+  const reached = timeToRises(halvedHold, limit, day, from);
+  const drawn = drawnTime(nodes, held, from, limit, reached, duty.holdTime.value || 1);
   return {
     periodic,
     peak: greatest(nodes, judged, periodic ?? periodicOf(nodes, judged) ?? coldLumps),
     hold: sampled(nodes, { load: held, time: drawn }, from),
     end: finiteRises(end) ? end : null,
+    holdLoss: copper,
     inputs: inputsOf(work, motor, stretches),
     timesToLimit: (P) => {
-      const halved = halvedCourses(nodes, atRest(P), day);
+      const halved = P === copper ? halvedHold : halvedCourses(nodes, atRest(P), day);
       const cold = timeToRises(halved, limit, day);
       return { cold, warm: periodic === null ? null : timeToRises(halved, limit, day, periodic) };
     },
@@ -108,8 +113,14 @@ export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]
 const finiteRises = (x: LumpRises) => Number.isFinite(x.worst + x.others + x.case);
 
 /** How long to draw a load: beyond the limit the winding is lost, so the curve ends soon after it. */
-function drawnTime(nodes: TwoNodes, load: LumpLoad, from: LumpRises, limit: number, whole: number): number {
-  const reached = timeToRises(halvedCourses(nodes, load, day), limit, day, from);
+function drawnTime(
+  nodes: TwoNodes,
+  load: LumpLoad,
+  from: LumpRises,
+  limit: number,
+  reached: number | null,
+  whole: number,
+): number {
   let time = reached === null || reached === 0 ? whole : Math.min(whole, 1.5 * reached);
   const far = 4 * Math.max(limit, from.worst, 1);
   // One that is lost from the start, or runs away faster than its time to the limit is known, is drawn no further than that.

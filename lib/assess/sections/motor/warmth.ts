@@ -75,8 +75,8 @@ function temperatures(work: Work, motor: MotorWork, cycle: Cycle): void {
 /** How long the winding stands hold and peak at rest, cold and from the duty's warmth. */
 function times(work: Work, motor: MotorWork, cycle: Cycle): void {
   const loads = [
-    { key: 'hold', words: 'holding torque', P: copperAt(work, motor, motor.hold, 'time.hold') },
-    { key: 'peak', words: 'peak torque', P: copperAt(work, motor, motor.peak, 'time.peak') },
+    { key: 'hold', words: 'holding torque', P: cycle.holdLoss },
+    { key: 'peak', words: 'peak torque', P: copperAt(work, motor, motor.peak, 'peak') },
   ];
   for (const { key, words, P } of loads) {
     const { cold, warm } = cycle.timesToLimit(P);
