@@ -1,9 +1,5 @@
 // Winding, case and mount over moves, rests and the longest hold, solved exactly: warm copper, the worst phase at rest, and the
 // state to which the duty comes back again and again.
-import { drag } from '@/lib/calc/motor/drag';
-import { copperLoss } from '@/lib/calc/motor/losses';
-import { phases } from '@/lib/calc/motor/phases';
-import { holdCurrent } from '@/lib/calc/motor/torque';
 import type { TwoNodes } from '@/lib/calc/thermal/course';
 import {
   after,
@@ -19,20 +15,10 @@ import {
 } from '@/lib/calc/thermal/lumps';
 import type { Traced } from '@/lib/quantity/traced';
 import type { StepInput } from '../../assessment';
-import { practice } from '../../sheet';
 import type { Work } from '../../work';
 import type { MotorWork } from './currents';
-import { type MovePhase, meanSpeedOf } from './phases';
-
-/** One load of the cycle with the numbers it is made of. */
-interface Stretch {
-  readonly name: string;
-  readonly time: Traced;
-  readonly copper: Traced;
-  readonly iron: Traced;
-  readonly friction: Traced;
-  readonly share: 1 | 2;
-}
+import type { MovePhase } from './phases';
+import { copperAt, type Stretch, stretchesOf } from './stretches';
 
 export interface Cycle {
   /** Rises with which the cycle begins when it has come back to itself; null where it never does. */
@@ -76,7 +62,7 @@ export function cycleOf(work: Work, motor: MotorWork, move: readonly MovePhase[]
   const limit = Math.max(data.windingLimit.value - duty.ambient.value, 0);
   const growth = warm.growth.value;
   const copper = copperAt(work, motor, motor.hold, 'hold');
-  const stretches = [...movingStretches(work, motor, move), ...restStretches(work, copper)];
+  const stretches = stretchesOf(work, motor, move, copper);
   const growing = stretches.map((s) => timedLoad(s, 1, growth));
   const periodic = periodicOf(nodes, growing);
   // Where nothing settles the copper is frozen at its limit: what that comes to lies above the limit, as the truth does.
@@ -154,39 +140,6 @@ function periodicOf(nodes: TwoNodes, stretches: readonly TimedLoad[]): LumpRises
     whole = whole === null ? course : after(whole, course);
   }
   return whole === null ? null : periodicRises(whole);
-}
-
-/** Copper loss of a current with copper at ambient and warm magnets, W. */
-export function copperAt(work: Work, motor: MotorWork, I: Traced, as: string): Traced {
-  return work.sheet.work('motor', 'motor', copperLoss, { R: motor.warm.resistance, I }, `P_amb.${as}`);
-}
-
-const none = practice(0, 'none at rest');
-
-function movingStretches(work: Work, motor: MotorWork, move: readonly MovePhase[]): Stretch[] {
-  const K_t = motor.warm.torqueConstant;
-  const { iron, friction } = motor.moveDrag;
-  const s_d = meanSpeedOf(work);
-  const part = (P_d: Traced, as: string) =>
-    work.sheet.work('motor', 'motor', drag.rampLoss, { s_d, P_d }, as);
-  const ramp = { iron: part(iron, 'P_ramp.fe'), friction: part(friction, 'P_ramp.f') };
-  return move.map(({ key, time, effective: T_m }) => {
-    const I = work.sheet.work('motor', 'motor', holdCurrent, { T_m, K_t }, `I_rms.${key}`);
-    const lost = key === 'cruise' ? { iron, friction } : ramp;
-    return { name: key, time, copper: copperAt(work, motor, I, key), ...lost, share: 1 };
-  });
-}
-
-/** A rest is held, for the longest hold at most, and free of current thereafter. */
-function restStretches(work: Work, copper: Traced): Stretch[] {
-  const { holdTime: t_hold, restTime: t_rest } = work.design.duty;
-  const t_held = work.sheet.work('motor', 'motor', phases.heldRest, { t_hold, t_rest });
-  const t_free = work.sheet.work('motor', 'motor', phases.freeRest, { t_rest, t_held });
-  const still = { iron: none, friction: none };
-  return [
-    { name: 'held', time: t_held, copper, ...still, share: 2 },
-    { name: 'free', time: t_free, copper: none, ...still, share: 1 },
-  ];
 }
 
 /** Greatest rise of the worst phase over stretches in turn, K. */

@@ -1,17 +1,11 @@
 // Temperatures over the duty and the longest hold, and what they mean for winding and mount: figures, checks, the curve.
 import { riseTo } from '@/lib/calc/thermal/mount';
-import type { Traced } from '@/lib/quantity/traced';
 import { addCheck, addFigure, type TrainWork, type Work } from '../../work';
-import { gearMaterial, lacking } from '../gears/service/materials';
 import type { MotorWork } from './currents';
-import { type Cycle, copperAt } from './cycle';
+import type { Cycle } from './cycle';
 import { heatCaveat } from './heat';
-
-const curveKey = 'motor.heat';
-const read = (value: number): Traced => ({ value, from: `curve:${curveKey}` });
-
-export const runsAway =
-  'Nothing settles: the copper loses more as it warms than the case gives off, and the winding runs away.';
+import { heatCurve, mountCheck, readOff, runsAway } from './mount';
+import { copperAt } from './stretches';
 
 const dragless = 'What the motor’s drag turns into heat is not known and left out.';
 
@@ -42,7 +36,7 @@ function temperatures(work: Work, motor: MotorWork, cycle: Cycle): void {
       label,
       symbol,
       unit: 'degC',
-      value: rise === null ? null : read(ambient + rise),
+      value: rise === null ? null : readOff(ambient + rise),
       better: 'less',
       missing,
     });
@@ -88,7 +82,7 @@ function times(work: Work, motor: MotorWork, cycle: Cycle): void {
         label: `Time at the ${words}, at rest, until the winding’s limit, ${from}`,
         symbol: state === 'Warm' ? 't_warm' : 't_cold',
         unit: 's',
-        value: time === null ? null : read(time),
+        value: time === null ? null : readOff(time),
         better: 'more',
         missing,
       });
@@ -108,7 +102,7 @@ function windingCheck(work: Work, motor: MotorWork, cycle: Cycle, caveat: string
     unit: 'K',
     demandLabel: 'Greatest rise of the worst phase over the cycle',
     capacityLabel: 'Rise up to the winding’s limit',
-    demand: read(cycle.peak),
+    demand: readOff(cycle.peak),
     capacity: work.sheet.work(
       'motor',
       'motor',
@@ -127,63 +121,6 @@ function windingCheck(work: Work, motor: MotorWork, cycle: Cycle, caveat: string
   });
 }
 
-/** A printed or moulded mount softens and lets go long before it melts; metal stands whatever the motor stands. */
-function mountCheck(work: Work, motor: MotorWork, cycle: Cycle, caveat: string | null): void {
-  const { mountMaterial } = work.document.motor;
-  if (mountMaterial === null) return;
-  const material = gearMaterial(work.book, { material: mountMaterial, build: 'solid' });
-  if (material.kind === 'metal') return;
-  const soft = material.property('HDT_0p45') ?? material.property('Tg');
-  const share = motor.thermal.mountShare;
-  const settled = cycle.periodic === null ? null : cycle.end;
-  const { windingLimit } = work.design.motor;
-  const { ambient } = work.design.duty;
-  // Where nothing settles the motor is as warm as its limit lets it be, and more.
-  const rise =
-    settled === null
-      ? Math.max(cycle.peak, windingLimit.value - ambient.value)
-      : settled.case * (share?.value ?? 1);
-  addCheck(work, {
-    key: 'motor.mount',
-    section: 'motor',
-    label: 'Motor mount, warmth',
-    mode: 'heat',
-    unit: 'K',
-    demandLabel: 'Rise of the mount at the end of the longest hold',
-    capacityLabel: 'Rise up to where its material softens',
-    demand: read(rise),
-    capacity:
-      soft === undefined
-        ? null
-        : work.sheet.work(
-            'motor',
-            'motor',
-            riseTo,
-            { theta_lim: { value: soft.si, from: soft.from }, theta_amb: ambient },
-            'dtheta_to.mount',
-          ),
-    required: motor.thermal.guessed ? 2.4 : 1.2,
-    requiredFrom: motor.thermal.guessed
-      ? 'Common practice, no source: a fifth of the rise kept in hand, twice over, for thermal data guessed from the mass'
-      : 'Common practice, no source: a fifth of the rise kept in hand',
-    missing: lacking(material, 'HDT_0p45'),
-    caveat: mountCaveat(settled !== null, share, caveat),
-  });
-}
-
-function mountCaveat(settled: boolean, share: Traced | null, caveat: string | null): string | null {
-  const words = [
-    ...(settled ? [] : [`${runsAway} The rise of the winding is shown.`]),
-    ...(share === null
-      ? [
-          'The way of the heat through the mount is not entered: the mount is taken to be as warm as the case.',
-        ]
-      : []),
-    ...(caveat === null ? [] : [caveat]),
-  ];
-  return words.length === 0 ? null : words.join(' ');
-}
-
 function curve(work: Work, motor: MotorWork, cycle: Cycle): void {
   const ambient = work.design.duty.ambient.value;
   const line = (label: string, y: (p: Cycle['hold'][number]) => number) => ({
@@ -193,7 +130,7 @@ function curve(work: Work, motor: MotorWork, cycle: Cycle): void {
   const share = motor.thermal.mountShare?.value;
   const limit = work.design.motor.windingLimit;
   work.curves.push({
-    key: curveKey,
+    key: heatCurve,
     section: 'motor',
     label:
       cycle.periodic === null
