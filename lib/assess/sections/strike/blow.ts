@@ -21,7 +21,7 @@ import {
 import { totalInertia } from '@/lib/calc/motion/inertia';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
-import type { DriveWork, TrainWork, Work } from '../../work';
+import { type DriveWork, finite, type TrainWork, type Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
 import { missingVoltage } from '../supply/source';
 import { fallOf, type StopSpeed, stopSpeeds, weightOf } from './speed';
@@ -121,8 +121,11 @@ function blowOf(
     }
   }
   const k = sheet.work('strike', at, stiffnessInSeries, { k_before: k_t, k_out: k_s });
+  const T_row = finite(sheet.work('strike', at, strikeTorque, { T_d, c_r: twoMasses, k, E }));
+  // Beyond what numbers hold: a stop that does not give is then the lower bound of the two, and no less true.
+  if (T_row === null) return { torque: rigid, solid: false };
   const torque = sheet.work('strike', at, strikePeak, {
-    T_row: sheet.work('strike', at, strikeTorque, { T_d, c_r: twoMasses, k, E }),
+    T_row,
     T_arm: sheet.work('strike', at, strikeThroughArm, { T_d, s_R, k_s, E }),
     T_hard: rigid,
   });
