@@ -77,13 +77,18 @@ describe('the weak points that the starters name', () => {
       .map((c) => c.key);
 
   it('are all that falls short, but in the vane, of which much is not known', () => {
-    expect(below('turntable')).toEqual(['drive.busVoltage', 'train.stages.slew.wheel.root.life']);
-    expect(below('sluice')).toEqual(['drive.busVoltage', 'strike.peak']);
+    expect(below('turntable')).toEqual([
+      'drive.busVoltage',
+      'train.stages.slew.wheel.root.life',
+      'faults.train',
+    ]);
+    expect(below('sluice')).toEqual(['drive.busVoltage', 'strike.peak', 'faults.train']);
     expect(below('swing-arm')).toEqual([
       'supply.fuseBreaking',
       'supply.charge',
       'case.caseScrews.strip',
       'strike.peak',
+      'faults.train',
       'rig.hold',
       'rig.keptClear',
     ]);
@@ -91,8 +96,9 @@ describe('the weak points that the starters name', () => {
       'train.stages.ring.wheel.root.life',
       'case.caseScrews.strip',
       'strike.peak',
+      'faults.train',
     ]);
-    expect(below('lifter')).toEqual(['supply.charge', 'strike.peak']);
+    expect(below('lifter')).toEqual(['supply.charge', 'strike.peak', 'faults.train']);
   });
 
   it('leave nothing of the lifter unassessed, and much of the vane', () => {
