@@ -171,6 +171,7 @@ const rooms = {
     words: {
       'lib/assess/assessment.ts': 'what a section and a mode of failure are called',
       'lib/assess/gain-map.ts': 'what a verdict on a gain is called',
+      'lib/assess/faults.ts': 'what a fault is called and what ends it',
     },
     packages: {
       react: 'components',

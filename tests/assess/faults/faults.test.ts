@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import type { Assessment } from '@/lib/assess/assessment';
-import { faultKeys } from '@/lib/assess/sections/faults/cases';
+import { faultKeys } from '@/lib/assess/faults';
 import type { Design } from '@/lib/design/document';
 import { lifter } from '@/lib/design/starters/lifter';
 import { starters } from '@/lib/design/starters/registry';

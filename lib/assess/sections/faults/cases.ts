@@ -2,34 +2,10 @@
 import { type FaultRun, lowerReading, upperReading } from '@/lib/calc/loop/faults';
 import type { Controller, DriveKind, Fault, Plant } from '@/lib/calc/loop/simulation/types';
 import type { Traced } from '@/lib/quantity/traced';
+import type { FaultKey } from '../../faults';
 import { practice } from '../../sheet';
 import type { Work } from '../../work';
 import type { Taken } from '../loop/taken';
-
-export const faultKeys = [
-  'feedbackLost',
-  'feedbackFrozen',
-  'sensorReversed',
-  'commandLost',
-  'supplyCut',
-  'wrongMode',
-  'oneWay',
-  'jam',
-  'pastStop',
-] as const;
-export type FaultKey = (typeof faultKeys)[number];
-
-export const faultLabels: Readonly<Record<FaultKey, string>> = {
-  feedbackLost: 'A wire of the sensor comes off while it holds',
-  feedbackFrozen: 'The reading stands still in a move',
-  sensorReversed: 'The sensor counts the other way, at the first command',
-  commandLost: 'The command is lost in a move',
-  supplyCut: 'The supply is cut while it holds its load',
-  wrongMode: 'The drive is left in another mode, at the first command',
-  oneWay: 'The drive is left one way only, at the first command',
-  jam: 'The output jams in a move',
-  pastStop: 'It is called past its stop',
-};
 
 /** Those that set off from rest, unasked. */
 export const surprises: readonly FaultKey[] = ['feedbackLost', 'sensorReversed', 'supplyCut', 'wrongMode'];

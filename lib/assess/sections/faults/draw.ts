@@ -1,8 +1,9 @@
 // The curve of the faults: where the output goes from the moment something is wrong.
 import type { FaultOutcome } from '@/lib/calc/loop/faults';
 import type { CurvePoint, StepInput } from '../../assessment';
+import { faultKeys } from '../../faults';
 import type { Work } from '../../work';
-import { faultKeys, shortLabels } from './cases';
+import { shortLabels } from './cases';
 import type { Outcomes } from './figures';
 
 const points = 26;

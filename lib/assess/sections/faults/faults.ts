@@ -1,10 +1,11 @@
 // What happens when something goes wrong: each fault simulated, what moves, how fast and how far, and what ends it.
 import { tipAngle, workFault } from '@/lib/calc/loop/faults';
 import type { Controller } from '@/lib/calc/loop/simulation/types';
+import { type FaultKey, faultKeys } from '../../faults';
 import type { Work } from '../../work';
 import type { LoopPlant } from '../loop/plant';
 import { Taken } from '../loop/taken';
-import { casesOf, type FaultKey, faultKeys, sensorEnds, tipWay } from './cases';
+import { casesOf, sensorEnds, tipWay } from './cases';
 import { drawFaults } from './draw';
 import { faultFigures, lackingFigures, type Outcomes, torqueCheck } from './figures';
 import { watchOf } from './watch';

@@ -2,9 +2,10 @@
 import { type FaultOutcome, followed, reaction } from '@/lib/calc/loop/faults';
 import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
+import { type FaultKey, faultKeys, faultLabels } from '../../faults';
 import { addCheck, addFigure, type Work } from '../../work';
 import { governingOf, holdsOf } from '../strike/strike';
-import { type FaultKey, faultKeys, faultLabels, surprises } from './cases';
+import { surprises } from './cases';
 
 /** Each as it was worked, or the sentence that says why it was not. */
 export type Outcomes = Readonly<Record<FaultKey, FaultOutcome | string>>;

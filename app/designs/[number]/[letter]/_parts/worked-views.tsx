@@ -11,6 +11,7 @@ import { sectionCounts } from '@/lib/ui/checks/section-counts';
 import { bySection } from '@/lib/ui/checks/sections';
 import { workedPlaceOfFigure } from '@/lib/ui/checks/worked-place';
 import { ChangedSince } from '@/lib/ui/compare/changed-since';
+import { FaultTable } from '@/lib/ui/faults/fault-table';
 import { Ladder } from '@/lib/ui/ladder/ladder';
 import { CurvePlots } from '@/lib/ui/plot/curve-plots';
 import { ShareBars, sharesIn } from '@/lib/ui/plot/share-bars';
@@ -195,6 +196,10 @@ function Section({ section, workedHref, pins, inFull, weakest, drawing, more }: 
       <ShareBars
         caption="Shares of the error at the output"
         shares={sharesIn(figures)}
+        hrefOf={(figure) => workedPlaceOfFigure(workedHref, figure) ?? workedHref}
+      />
+      <FaultTable
+        figures={figures}
         hrefOf={(figure) => workedPlaceOfFigure(workedHref, figure) ?? workedHref}
       />
       {figures.length === 0 ? null : (
