@@ -32,7 +32,8 @@ export async function subjectOf(root) {
 /** @param {string} root @param {{ document: object }} subject @returns {Promise<Figure[]>} */
 export async function benchCalculation(root, { document }) {
   const { calculationsOf } = await load(root, 'calculation');
-  const { starter, assessed, assessedWithSheet, assessedWhole, preview } = calculationsOf(document);
+  const { starter, assessed, assessedWithSheet, assessedWhole, loopSimulated, preview } =
+    calculationsOf(document);
   // Much runs a few times an assessment only, so that Node takes long to find what is worth compiling.
   const long = { warm: 1000, runs: 300 };
   const atMost = /** @type {const} */ ({ unit: 'ms', bound: 'at most' });
@@ -54,6 +55,12 @@ export async function benchCalculation(root, { document }) {
       value: await medianTime(assessedWhole, { warm: 100, runs: 60 }),
       ...atMost,
       limit: 25,
+    },
+    {
+      what: 'Two seconds of its loop, simulated every 50 µs',
+      value: await medianTime(loopSimulated, { warm: 20, runs: 40 }),
+      ...atMost,
+      limit: 40,
     },
     {
       what: 'Preview of the draft, from edit to drawing',
