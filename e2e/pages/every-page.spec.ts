@@ -129,7 +129,8 @@ async function thinOut(page: Page): Promise<void> {
     const numbers = new Map<string, number>();
     const shapes = new Map<Element, number>();
     const shapeOf = (one: Element): number => {
-      const held = new Set([...one.children].map(shapeOf));
+      // One formula or drawing is set as any other, whatever it says.
+      const held = new Set(/^(math|svg)$/i.test(one.tagName) ? [] : [...one.children].map(shapeOf));
       const names = [...one.attributes].map(({ name }) => name).join(' ');
       const key = `${one.tagName} ${one.getAttribute('class')} ${names} ${[...held].sort((a, b) => a - b)}`;
       const shape = numbers.get(key) ?? numbers.size;
