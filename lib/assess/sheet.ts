@@ -1,7 +1,7 @@
 // The worked sheet: every formula is worked through here, so that each number can be followed to its inputs.
 import type { Formula, Given } from '@/lib/calc/formula';
 import type { Traced } from '@/lib/quantity/traced';
-import type { SectionKey, Step } from './assessment';
+import type { SectionKey, Step, StepInput } from './assessment';
 
 type Inputs<G extends Given> = { readonly [K in keyof G]: Traced };
 
@@ -26,20 +26,33 @@ export class Sheet {
     as: string = formula.symbol,
     note: string | null = null,
   ): Traced {
-    const plain: Record<string, number> = {};
-    const listed: { symbol: string; value: number; from: string }[] = [];
-    for (const symbol in inputs) {
-      const { value, from } = inputs[symbol];
-      plain[symbol] = value;
-      if (this.recording) listed.push({ symbol, value, from });
-    }
+    const plain = numbersOf(formula);
+    for (const symbol in inputs) plain[symbol] = inputs[symbol].value;
     // `plain` has exactly the symbols of `inputs`, which the type ties to those of the formula.
     const value = formula.of(plain as { [K in keyof G]: number });
     const key = `${at}.${as}`;
-    if (this.recording && Number.isFinite(value))
+    if (this.recording && Number.isFinite(value)) {
+      const listed: StepInput[] = [];
+      for (const symbol in inputs) {
+        const { value: given, from } = inputs[symbol];
+        listed.push({ symbol, value: given, from });
+      }
       this.steps.push({ key, section, at, formula: formula.key, inputs: listed, value, note });
+    }
     return { value, from: `step:${key}` };
   }
+}
+
+/** The object in which a formula is handed its numbers: one a formula, filled anew at each working, since formulas keep nothing. */
+const handed = new WeakMap<object, Record<string, number>>();
+
+function numbersOf(formula: object): Record<string, number> {
+  let plain = handed.get(formula);
+  if (plain === undefined) {
+    plain = {};
+    handed.set(formula, plain);
+  }
+  return plain;
 }
 
 /** A value of a cited table that is not of one material, with what it is and where it comes from. */
