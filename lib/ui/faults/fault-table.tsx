@@ -25,20 +25,22 @@ export function FaultTable({ figures, hrefOf }: FaultTableProps) {
   const found = new Map(figures.map((figure) => [figure.key, figure]));
   const worked = faultKeys.filter((key) => (found.get(`faults.${key}.torque`)?.value ?? null) !== null);
   if (worked.length === 0) return null;
+  const known = (key: string, name: string) => (found.get(`faults.${key}.${name}`)?.value ?? null) !== null;
+  const shown = columns.filter(({ name }) => worked.some((key) => known(key, name)));
   return (
     <RuledTable
       caption="What each fault does before anyone can act"
       captionShown
       columns={[
         { label: 'Fault' },
-        ...columns.map(({ label }) => ({ label, kind: 'number' as const })),
+        ...shown.map(({ label }) => ({ label, kind: 'number' as const })),
         { label: 'Ended or prevented by', kind: 'words' },
       ]}
       rows={worked.map((key) => ({
         key,
         cells: [
           faultLabels[key],
-          ...columns.map(({ name }) => {
+          ...shown.map(({ name }) => {
             const figure = found.get(`faults.${key}.${name}`);
             if (figure === undefined || figure.value === null) return '–';
             return (
