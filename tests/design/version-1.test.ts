@@ -1,24 +1,12 @@
 // Documents of version 1, as they were stored, still open, and what they said is kept.
-import { readdirSync, readFileSync } from 'node:fs';
-import path from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { assess } from '@/lib/assess/assess';
 import { documentVersion } from '@/lib/design/document';
 import { openDocument } from '@/lib/design/open';
 import { fieldsOf } from '@/lib/design/walk';
-import { leavesOf } from './leaves';
+import { leavesOf, opened, storedBy } from './stored';
 
-const folder = path.join(import.meta.dirname, 'fixtures/version-1');
-const stored = readdirSync(folder).map((name) => ({
-  name,
-  raw: JSON.parse(readFileSync(path.join(folder, name), 'utf8')),
-}));
-
-function opened(raw: unknown) {
-  const result = openDocument(raw);
-  if (!result.ok) throw new Error(result.problems.map((p) => `${p.path}: ${p.sentence}`).join('\n'));
-  return result.document;
-}
+const stored = storedBy(1);
 
 describe.each(stored)('$name', ({ raw }) => {
   it('opens as a document of the present version and assesses', () => {
