@@ -1,6 +1,5 @@
 /** The cases of loops, describing functions and moves, worked with the library. */
 import * as kink from '@/lib/calc/loop/describing';
-import { magnitude, margins } from '@/lib/calc/loop/frequency';
 import { marginsOf, rational, sweep } from '@/lib/calc/loop/response';
 import * as sampling from '@/lib/calc/loop/sampling';
 import * as second from '@/lib/calc/loop/second-order';
@@ -9,6 +8,7 @@ import { stepTrial } from '@/lib/calc/loop/trial';
 import * as tuning from '@/lib/calc/loop/tuning';
 import * as duty from '@/lib/calc/motion/duty';
 import type { Inputs, Work, Works } from '../case';
+import { gainAt, marginsOfLoop } from '../open-loop';
 
 const decibel = (ratio: number | undefined) => 20 * Math.log10(ratio ?? Number.NaN);
 
@@ -27,11 +27,11 @@ export const control: Works = {
     return { zeta, wn: second.frequencyOfPeakTime.of({ t_pk: i.of('Tp'), zeta }) };
   },
   'CTL-04': (i) => {
-    const m = margins({ gain: i.list('num')[0] ?? Number.NaN, poles: i.list('den_roots') });
+    const m = marginsOfLoop({ gain: i.list('num')[0] ?? Number.NaN, poles: i.list('den_roots') });
     return { GM: decibel(m.gainMargin), PM: m.phaseMargin ?? Number.NaN };
   },
   'CTL-05': (i) => {
-    const m = margins({ gain: i.of('K'), poles: i.list('den_roots') });
+    const m = marginsOfLoop({ gain: i.of('K'), poles: i.list('den_roots') });
     return {
       GM: decibel(m.gainMargin),
       PM: m.phaseMargin ?? Number.NaN,
@@ -50,7 +50,7 @@ export const control: Works = {
     };
   },
   'CTL-09': (i) => {
-    const m = margins({ gain: 1, poles: i.list('den_roots') });
+    const m = marginsOfLoop({ gain: 1, poles: i.list('den_roots') });
     const K_u = m.gainMargin ?? Number.NaN;
     const P_u = (2 * Math.PI) / (m.phaseCrossover ?? Number.NaN);
     return {
@@ -96,8 +96,8 @@ export const control: Works = {
   'CTL-14': (i) => {
     // The loop swings where it has lost 180°, at the amplitude whose relay gain makes up for the plant's.
     const plant = { gain: 1, poles: [0, -1, -2] };
-    const w = margins(plant).phaseCrossover ?? Number.NaN;
-    return { w, A: kink.relayGain.of({ M: i.of('M'), A: 1 }) * magnitude(plant, w) };
+    const w = marginsOfLoop(plant).phaseCrossover ?? Number.NaN;
+    return { w, A: kink.relayGain.of({ M: i.of('M'), A: 1 }) * gainAt(plant, w) };
   },
   'CTL-16': (i) => {
     const g = { t_s: i.of('T'), tau: i.of('tau') };

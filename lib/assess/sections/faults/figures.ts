@@ -3,8 +3,9 @@ import { type FaultOutcome, followed, reaction } from '@/lib/calc/loop/faults';
 import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
 import { type FaultKey, faultKeys, faultLabels } from '../../faults';
-import { addCheck, addFigure, type Work } from '../../work';
-import { governingOf, holdsOf } from '../strike/strike';
+import { lowered } from '../../words';
+import { addFigure, type Work } from '../../work';
+import { torqueAgainstWeakest } from '../weakest';
 import { surprises } from './cases';
 
 /** Each as it was worked, or the sentence that says why it was not. */
@@ -144,10 +145,7 @@ interface Worst {
 }
 
 function summary(work: Work, worst: Worst | null, missing: string | null): void {
-  const words =
-    worst === null
-      ? ''
-      : `: ${faultLabels[worst.key].charAt(0).toLowerCase()}${faultLabels[worst.key].slice(1)}`;
+  const words = worst === null ? '' : `: ${lowered(faultLabels[worst.key])}`;
   addFigure(work, {
     key: 'faults.speed',
     section: 'faults',
@@ -190,30 +188,16 @@ export function torqueCheck(
   const lacking = typeof faults === 'string';
   const worst = lacking ? null : worstOf(faults.outcomes);
   const demand: Traced | null = worst === null ? null : { value: worst.torque, from };
-  const governing = governingOf(work.checks);
-  const named = governing?.label ?? null;
-  addCheck(work, {
+  torqueAgainstWeakest(work, {
     key: 'faults.train',
     section: 'faults',
-    label:
-      named === null
-        ? 'Faults, torque on the train'
-        : `Faults, torque on the train, against ${named.charAt(0).toLowerCase()}${named.slice(1)}`,
-    mode: 'peak',
-    unit: 'N m',
+    by: 'Faults',
     demandLabel:
       worst === null
         ? 'Greatest torque on the train by a fault'
         : `${faultLabels[worst.key]}: torque on the train`,
-    capacityLabel: 'Output torque at which the element gives way',
     demand,
-    capacity: governing === null ? null : holdsOf(governing),
-    required: governing?.required ?? 1,
-    requiredFrom:
-      governing === null
-        ? 'As for the weakest link'
-        : `As for that element at one overload: ${governing.requiredFrom}`,
-    missing: lacking ? faults : 'No element’s limit could be worked out.',
+    missing: lacking ? faults : null,
     caveat: lacking ? null : ['Simulated as two masses, without shock.', ...faults.assumed].join(' '),
   });
 }

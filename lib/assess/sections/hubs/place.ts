@@ -1,7 +1,9 @@
 // Every hub of the actuator: where it is, what it joins, of what, and what torque passes through it.
+
 import type { DesignSI } from '@/lib/design/read';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
+import { lowered } from '../../words';
 import type { MemberLoad, StageLoads, TrainWork, Work } from '../../work';
 import { gearMaterial } from '../gears/service/materials';
 import type { Body } from './strength';
@@ -134,8 +136,4 @@ function shaftBody(work: Work, { shaft, name }: NamedShaft, other: Body | string
     filling: solid,
     layersKnown: false,
   };
-}
-
-function lowered(place: string): string {
-  return `${place.charAt(0).toLowerCase()}${place.slice(1)}`;
 }

@@ -1,7 +1,7 @@
 // The greatest torque that the loop itself puts on the train, against what gives way first at one overload.
 import type { Traced } from '@/lib/quantity/traced';
-import { addCheck, addFigure, type Work } from '../../work';
-import { governingOf, holdsOf } from '../strike/strike';
+import { addFigure, type Work } from '../../work';
+import { torqueAgainstWeakest } from '../weakest';
 import type { Runs } from './runs';
 
 /** Adds figures of the torque on the train in the simulated step and ramp, and the check of the ramp. */
@@ -28,27 +28,13 @@ export function toothCheck(work: Work, runs: Runs | string): void {
     'T_z',
     lacking ? null : { value: runs.loaded.step.metrics.toothTorque, from: 'curve:loop.step' },
   );
-  const governing = governingOf(work.checks);
-  const named = governing?.label ?? null;
-  addCheck(work, {
+  torqueAgainstWeakest(work, {
     key: 'loop.teeth',
     section: 'loop',
-    label:
-      named === null
-        ? 'Loop, torque on the train'
-        : `Loop, torque on the train, against ${named.charAt(0).toLowerCase()}${named.slice(1)}`,
-    mode: 'peak',
-    unit: 'N m',
+    by: 'Loop',
     demandLabel: 'Greatest torque on the train in a ramp at the output speed, simulated',
-    capacityLabel: 'Output torque at which the element gives way',
     demand: ramp,
-    capacity: governing === null ? null : holdsOf(governing),
-    required: governing?.required ?? 1,
-    requiredFrom:
-      governing === null
-        ? 'As for the weakest link'
-        : `As for that element at one overload: ${governing.requiredFrom}`,
-    missing: lacking ? runs : 'No element’s limit could be worked out.',
+    missing: lacking ? runs : null,
     caveat: lacking ? null : caveatOf(runs.assumed),
   });
 }

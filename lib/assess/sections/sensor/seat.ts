@@ -1,8 +1,10 @@
 // Where the sensor sits, told by its ratio, and what lies between it and the output: play and give outside the feedback.
+
 import { backlashSum } from '@/lib/calc/gears/service/mesh';
 import { giveSum } from '@/lib/calc/sensor/budget';
 import type { Traced } from '@/lib/quantity/traced';
 import { practice } from '../../sheet';
+import { lowered } from '../../words';
 import type { StageLoads, TrainWork, Work } from '../../work';
 
 /** Ratios that differ by less than this share are taken as one. */
@@ -51,8 +53,4 @@ export function figureAt(work: Work, key: string): Traced | null {
   const found = work.figures.find((f) => f.key === key);
   if (found === undefined || found.value === null || found.origin === null) return null;
   return { value: found.value, from: found.origin };
-}
-
-function lowered(place: string): string {
-  return `${place.charAt(0).toLowerCase()}${place.slice(1)}`;
 }

@@ -1,4 +1,5 @@
 // Play and give of the whole train at its output, and the resonance that follows.
+
 import {
   freeResonance,
   giveShare,
@@ -9,6 +10,7 @@ import {
 } from '@/lib/calc/gears/backlash/wind-up';
 import type { Traced } from '@/lib/quantity/traced';
 import type { UnitKey } from '@/lib/quantity/units';
+import { lowered } from '../../words';
 import { addFigure, type TrainWork, type Work } from '../../work';
 import { play } from './play';
 import { armSpring, type Spring, springsOf } from './springs';
@@ -204,8 +206,4 @@ function figure(
   better: 'less' | 'more' = 'less',
 ): void {
   addFigure(work, { key, section: 'stiffness', label, symbol, unit, value, missing, better });
-}
-
-function lowered(words: string): string {
-  return `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 }

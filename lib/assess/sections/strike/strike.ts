@@ -1,9 +1,12 @@
 // The blow at a hard stop, and what it breaks.
+
 import { strikeLimit } from '@/lib/calc/hazard/buffer';
 import type { Traced } from '@/lib/quantity/traced';
 import type { Check } from '../../assessment';
+import { lowered } from '../../words';
 import { addCheck, type DriveWork, type TrainWork, type Work } from '../../work';
 import type { StiffnessWork } from '../stiffness/stiffness';
+import { governingOf, holdsOf } from '../weakest';
 import { strikeOf, swingsOf, worstOf } from './blow';
 import { buffers, noWeakest } from './buffers';
 import { figure } from './figure';
@@ -85,29 +88,6 @@ export function strikeSection(
   buffers(work, swing, limit);
 }
 
-/** The element that breaks or slips at one overload with the least room over its required factor. */
-export function governingOf(checks: readonly Check[]): Check | null {
-  let found: Check | null = null;
-  let least = Number.POSITIVE_INFINITY;
-  for (const check of checks) {
-    if (!check.onLadder || check.holdsTo === null || check.section === 'rig') continue;
-    if (check.mode !== 'peak' && check.mode !== 'slip') continue;
-    const room = check.holdsTo / check.required;
-    if (room >= least) continue;
-    least = room;
-    found = check;
-  }
-  return found;
-}
-
-/** The output torque at which an element gives way, as a capacity for another check. */
-export function holdsOf(check: Check): Traced {
-  return {
-    value: check.holdsTo ?? 0,
-    from: `practice:output torque at which ${lowered(check.label)} gives way, from its check`,
-  };
-}
-
 function limitOf(work: Work, check: Check): Traced {
   const S: Traced = { value: check.required, from: `practice:factor required of it: ${check.requiredFrom}` };
   return work.sheet.work('strike', 'strike', strikeLimit, { T: holdsOf(check), S });
@@ -119,8 +99,4 @@ function caveatOf({ leftOut }: StiffnessWork, solid: boolean, shaken: boolean): 
   if (solid) words.push('The buffer gets solid, and the train takes the rest.');
   if (leftOut.length > 0) words.push(`Taken as rigid for want of data: ${leftOut.join(', ')}.`);
   return words.join(' ');
-}
-
-function lowered(words: string): string {
-  return `${words.charAt(0).toLowerCase()}${words.slice(1)}`;
 }

@@ -1,11 +1,12 @@
 /** Simulated steps and margins of eight loops, and margins of three open loops with real poles, against the control package of Octave (steps.m beside this file made steps.json). */
-import { margins } from '@/lib/calc/loop/frequency';
+
 import type { LinearLoop } from '@/lib/calc/loop/linear';
 import { controllerResponse, plantSweep } from '@/lib/calc/loop/linear';
 import { marginsOf, through } from '@/lib/calc/loop/response';
 import { simulate } from '@/lib/calc/loop/simulation/simulate';
 import type { Controller, DriveKind, Plant, Result } from '@/lib/calc/loop/simulation/types';
 import { ideal, plain } from '../../../calc/loop/simulation/systems';
+import { marginsOfLoop } from '../../open-loop';
 import type { Independent } from '../method';
 import made from './steps.json';
 import given from './systems.json';
@@ -148,7 +149,7 @@ const openLoops: readonly Independent[] = made.open.map((other, k) => ({
   title: `open loop of gain ${other.gain} with poles at ${other.poles.join(', ')} rad/s`,
   method: 'margin by the control package of Octave',
   work: () => {
-    const own = margins({ gain: other.gain, poles: other.poles }, 1e-2, 1e4);
+    const own = marginsOfLoop(other);
     const row = (value: number | undefined, by: number) => ({
       own: value ?? Number.NaN,
       other: by,
